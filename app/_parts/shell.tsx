@@ -1,0 +1,66 @@
+'use client';
+
+import { CSPProvider } from '@base-ui/react/csp-provider';
+import Link from 'next/link';
+import { usePathname } from 'next/navigation';
+import { createContext, useContext } from 'react';
+import { NoticesProvider } from './notices';
+import styles from './shell.module.css';
+
+const ways = [
+  { href: '/', word: 'Bench' },
+  { href: '/settings', word: 'Settings' },
+] as const;
+
+const NonceContext = createContext<string | undefined>(undefined);
+
+/** The nonce that styles made in the page must carry. */
+export function useNonce(): string | undefined {
+  return useContext(NonceContext);
+}
+
+export function Shell({ nonce, children }: { nonce: string | undefined; children: React.ReactNode }) {
+  const path = usePathname();
+  return (
+    <NonceContext value={nonce}>
+      <CSPProvider nonce={nonce}>
+        <NoticesProvider>
+          <a href="#page" className={styles.skip} onClick={skipToPage}>
+            To the page
+          </a>
+          <header className={styles.bar}>
+            <Link href="/" className={styles.name}>
+              <Mark />
+              Benchtake
+            </Link>
+            <nav className={styles.ways} aria-label="Pages">
+              {ways.map(({ href, word }) => (
+                <Link key={href} href={href} className={styles.way} aria-current={path === href ? 'page' : undefined}>
+                  {word}
+                </Link>
+              ))}
+            </nav>
+          </header>
+          <div id="page" tabIndex={-1} className={styles.page}>{children}</div>
+        </NoticesProvider>
+      </CSPProvider>
+    </NonceContext>
+  );
+}
+
+/** An address with a hash made here would be an entry of the history that Back cannot show again. */
+function skipToPage(event: React.MouseEvent): void {
+  event.preventDefault();
+  document.getElementById('page')?.focus();
+}
+
+/** A tie-on ticket with an engraved scale. */
+function Mark() {
+  return (
+    <svg width="26" height="20" viewBox="0 0 26 20" aria-hidden="true" fill="none" stroke="currentColor" strokeWidth="1.6">
+      <path d="M7 1h18v18H7L1 10z" strokeLinejoin="round" />
+      <circle cx="7.5" cy="10" r="1.6" />
+      <path d="M12 19v-6M15 19v-4M18 19v-6M21 19v-4" stroke="var(--brass-bright)" />
+    </svg>
+  );
+}

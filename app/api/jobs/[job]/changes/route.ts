@@ -1,0 +1,6 @@
+import { listChanges } from '@/db/changes';
+import { database } from '@/db/open';
+import { jobIdSchema } from '@/shared/ids';
+import { route } from '../../../_http/route';
+
+export const GET = route((_request, { job }) => Response.json({ changes: listChanges(database(), jobIdSchema.parse(job)) }));

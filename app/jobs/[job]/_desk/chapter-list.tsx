@@ -1,0 +1,56 @@
+'use client';
+
+import { useEffect, useMemo, useState } from 'react';
+import { Button, buttonClass } from '@/app/_parts/button';
+import { Dialog } from '@/app/_parts/dialog';
+import { useNotices } from '@/app/_parts/notices';
+import { chaptersOf, layOut } from '@/lib/film';
+import { chapterFormats } from '@/lib/handover';
+import styles from './desk.module.css';
+import { useDesk } from './use-record';
+
+/** The chapter list as it goes under the video: to copy, or to save. */
+export function ChapterList({ open, onClose }: { open: boolean; onClose: () => void }) {
+  const { record } = useDesk();
+  const { done, wrong } = useNotices();
+  const [copied, setCopied] = useState(false);
+  const chapters = useMemo(
+    () => chaptersOf(layOut(record.takes), record.markers, record.job.title),
+    [record.takes, record.markers, record.job.title],
+  );
+  const text = chapterFormats.text.write(chapters);
+  useEffect(() => setCopied(false), [text, open]);
+  const copy = () =>
+    navigator.clipboard.writeText(text).then(
+      () => {
+        setCopied(true);
+        done('Chapter list copied');
+      },
+      wrong,
+    );
+  const address = `/api/jobs/${record.job.id}/exports/chapters?as=`;
+  return (
+    <Dialog open={open} onClose={onClose} title="Chapter list">
+      {chapters.length === 0 ? (
+        <p>Public markers become chapters. Drop a marker and leave “Chapter” ticked.</p>
+      ) : (
+        <>
+          <pre className={styles.chapters} data-chapters tabIndex={0} aria-label="Chapter list as text">
+            {text}
+          </pre>
+          <div className={styles.row}>
+            <Button weight="main" onClick={() => void copy()}>
+              {copied ? 'Copied' : 'Copy'}
+            </Button>
+            <a className={buttonClass()} href={`${address}text`} download={`job-${record.job.number}-chapters.txt`}>
+              Save as text
+            </a>
+            <a className={buttonClass()} href={`${address}webvtt`} download={`job-${record.job.number}-chapters.vtt`}>
+              Save as WebVTT
+            </a>
+          </div>
+        </>
+      )}
+    </Dialog>
+  );
+}

@@ -1,0 +1,99 @@
+'use client';
+
+import { useCallback, useMemo, useState } from 'react';
+import { layOut } from '@/lib/film';
+import type { JobRecord } from '@/shared/jobs';
+import type { FilmPlayer } from '../_film/film-player';
+import { FilmSide } from '../_film/film-side';
+import { PlayerProvider } from '../_film/use-film';
+import { TakePicker } from '../_picker/take-picker';
+import { RunningSheet } from '../_sheet/running-sheet';
+import { type SheetLine, sheetLines } from '../_sheet/sheet-lines';
+import { ChapterList } from './chapter-list';
+import styles from './desk.module.css';
+import { DropBar } from './drop-bar';
+import { KeyCard } from './key-card';
+import { QuickReading } from './quick-reading';
+import { TakesList } from './takes-list';
+import { TicketHead } from './ticket-head';
+import { useKeys } from './use-keys';
+import { useMarkerChanges } from './use-marker-changes';
+import { DeskProvider, type RecordDesk, useDesk, useFreshRecord, useRecord } from './use-record';
+
+/** A job at the bench: the picture and its strip beside the running sheet. */
+export function JobDesk({ first }: { first: JobRecord }) {
+  const desk: RecordDesk = useRecord(first.job.id, first);
+  const [player, setPlayer] = useState<FilmPlayer | null>(null);
+  useFreshRecord(desk);
+  return (
+    <DeskProvider value={desk}>
+      <PlayerProvider value={player}>
+        <Desk player={player} onPlayer={setPlayer} />
+      </PlayerProvider>
+    </DeskProvider>
+  );
+}
+
+export type OpenSheet = 'takes' | 'chapters' | 'keys' | 'picker';
+
+function Desk({ player, onPlayer }: { player: FilmPlayer | null; onPlayer: (player: FilmPlayer | null) => void }) {
+  const { record, refresh } = useDesk();
+  const film = useMemo(() => layOut(record.takes), [record.takes]);
+  const lines = useMemo(() => sheetLines(film, record), [film, record]);
+  const [selected, setSelected] = useState<string | null>(null);
+  const [writing, setWriting] = useState<string | null>(null);
+  const [zoom, setZoom] = useState(1);
+  const [open, setOpen] = useState<OpenSheet | null>(null);
+  const markers = useMarkerChanges();
+
+  const select = useCallback(
+    (line: SheetLine) => {
+      setSelected(line.id);
+      setWriting(null);
+      if (line.filmMs !== null) player?.seek(line.filmMs);
+    },
+    [player],
+  );
+  const selectById = useCallback((id: string) => lines.filter((line) => line.id === id).forEach(select), [lines, select]);
+
+  const drop = useCallback(
+    async (kind: Parameters<typeof markers.drop>[0]) => {
+      const moment = player?.moment;
+      if (!moment) return;
+      const marker = await markers.drop(kind, moment);
+      if (!marker) return;
+      setSelected(marker.id);
+      setWriting(marker.id);
+    },
+    [markers, player],
+  );
+
+  useKeys({ player, lines, selected, select, drop, setWriting, setZoom, setOpen });
+
+  return (
+    <main className={styles.desk}>
+      <TicketHead onOpen={setOpen} />
+      <div className={styles.left}>
+        <FilmSide
+          film={film}
+          player={player}
+          onPlayer={onPlayer}
+          onAddTakes={() => setOpen('picker')}
+          zoom={zoom}
+          onZoom={setZoom}
+          selected={selected}
+          onSelect={selectById}
+        />
+        <DropBar disabled={film.durationMs === 0} onDrop={(kind) => void drop(kind)} />
+        <QuickReading />
+      </div>
+      <div className={styles.right} data-sheet-scroller>
+        <RunningSheet film={film} lines={lines} selected={selected} writing={writing} onSelect={select} onWrite={setWriting} />
+      </div>
+      <TakesList open={open === 'takes'} onClose={() => setOpen(null)} onAdd={() => setOpen('picker')} />
+      <TakePicker jobId={record.job.id} open={open === 'picker'} onClose={() => setOpen(null)} onAdded={() => void refresh()} />
+      <ChapterList open={open === 'chapters'} onClose={() => setOpen(null)} />
+      <KeyCard open={open === 'keys'} onClose={() => setOpen(null)} />
+    </main>
+  );
+}

@@ -1,0 +1,112 @@
+'use client';
+
+import { useEffect, useRef } from 'react';
+import { tinykeys } from 'tinykeys';
+import { type MarkerKind, markerKinds } from '@/shared/markers';
+import type { FilmPlayer } from '../_film/film-player';
+import type { SheetLine } from '../_sheet/sheet-lines';
+import type { OpenSheet } from './job-desk';
+import { markerKeys } from './keys';
+import { widestZoom } from './transport';
+import { useMarkerChanges } from './use-marker-changes';
+import { useReadingChanges } from './use-reading-changes';
+import { useDesk } from './use-record';
+
+interface KeysOf {
+  player: FilmPlayer | null;
+  lines: readonly SheetLine[];
+  selected: string | null;
+  select: (line: SheetLine) => void;
+  drop: (kind: MarkerKind) => Promise<void>;
+  setWriting: (id: string | null) => void;
+  setZoom: (next: (zoom: number) => number) => void;
+  setOpen: (sheet: OpenSheet) => void;
+}
+
+type Action = (on: KeysOf & Changes) => void;
+interface Changes {
+  desk: ReturnType<typeof useDesk>;
+  markers: ReturnType<typeof useMarkerChanges>;
+  readings: ReturnType<typeof useReadingChanges>;
+}
+
+const stepMs = 1_000;
+const longStepMs = 10_000;
+const pictureMs = 40;
+
+/** Keys of the page. They rest while something is being typed or a dialog is open. */
+export function useKeys(keys: KeysOf): void {
+  const changes = { desk: useDesk(), markers: useMarkerChanges(), readings: useReadingChanges() };
+  const latest = useRef({ ...keys, ...changes });
+  latest.current = { ...keys, ...changes };
+  useEffect(() => {
+    const bound = Object.entries(actions).map(([key, action]) => [key, (event: KeyboardEvent) => act(event, action, latest.current)] as const);
+    return tinykeys(window, Object.fromEntries(bound));
+  }, []);
+}
+
+const selectedLine = ({ lines, selected }: KeysOf) => lines.find((line) => line.id === selected) ?? null;
+const step = (byMs: number): Action => ({ player }) => player?.seek(player.filmMs + byMs);
+const nudge = (byMs: number): Action => (on) => {
+  const line = selectedLine(on);
+  if (line?.type === 'marker') void on.markers.nudge(line.marker, byMs);
+};
+const neighbour = (by: number): Action => (on) => {
+  const from = on.lines.findIndex((line) => line.id === on.selected);
+  const to = on.lines[from < 0 && by < 0 ? on.lines.length - 1 : from + by];
+  if (to) on.select(to);
+};
+const zoom = (factor: number): Action => ({ setZoom }) => setZoom((now) => Math.min(widestZoom, Math.max(1, now * factor)));
+
+const actions: Record<string, Action> = {
+  Space: ({ player }) => player?.toggle(),
+  ArrowLeft: step(-stepMs),
+  ArrowRight: step(stepMs),
+  'Shift+ArrowLeft': step(-longStepMs),
+  'Shift+ArrowRight': step(longStepMs),
+  Comma: step(-pictureMs),
+  Period: step(pictureMs),
+  Home: ({ player }) => player?.seek(0),
+  End: ({ player }) => player?.seek(player.durationMs),
+  ...Object.fromEntries(markerKinds.map((kind): [string, Action] => [markerKeys[kind].toLowerCase(), ({ drop }) => void drop(kind)])),
+  n: () => document.querySelector<HTMLInputElement>('[data-quick-reading]')?.focus(),
+  ArrowUp: neighbour(-1),
+  ArrowDown: neighbour(1),
+  Enter: (on) => selectedLine(on)?.type === 'marker' && on.setWriting(on.selected),
+  BracketLeft: nudge(-100),
+  BracketRight: nudge(100),
+  h: (on) => {
+    const line = selectedLine(on);
+    const moment = on.player?.moment ?? null;
+    if (line?.type === 'marker') on.markers.moveTo(line.marker.id, moment);
+    if (line?.type === 'reading' && moment) void on.readings.moveTo(line.reading.id, moment);
+  },
+  Delete: (on) => {
+    const line = selectedLine(on);
+    if (line?.type === 'marker') void on.markers.remove(line.marker);
+    if (line?.type === 'reading') void on.readings.remove(line.reading);
+  },
+  '$mod+z': ({ desk }) => void desk.undo(),
+  '$mod+Shift+z': ({ desk }) => void desk.redo(),
+  '+': zoom(2),
+  'Shift++': zoom(2),
+  '=': zoom(2),
+  '-': zoom(0.5),
+  t: ({ setOpen }) => setOpen('takes'),
+  c: ({ setOpen }) => setOpen('chapters'),
+  'Shift+?': ({ setOpen }) => setOpen('keys'),
+};
+
+function act(event: KeyboardEvent, action: Action, on: KeysOf & Changes): void {
+  if (event.defaultPrevented || isTyping(event)) return;
+  event.preventDefault();
+  action(on);
+}
+
+/** Typing, choosing in a list and dialogs keep their own keys; Space and Enter press the button that has the focus. */
+export function isTyping(event: KeyboardEvent): boolean {
+  const target = event.target instanceof HTMLElement ? event.target : null;
+  if (!target) return false;
+  if (target.closest('input:not([type="checkbox"]), textarea, select, [role="dialog"], [contenteditable]')) return true;
+  return (event.key === ' ' || event.key === 'Enter') && target.closest('button, a, input') !== null;
+}

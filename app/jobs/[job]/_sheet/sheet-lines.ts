@@ -1,0 +1,33 @@
+import { type Film, filmTimeOf } from '@/lib/film';
+import type { JobRecord } from '@/shared/jobs';
+import type { Marker } from '@/shared/markers';
+import type { Reading } from '@/shared/readings';
+
+/** A line of the running sheet. `filmMs` is null for what has no moment on the film. */
+export type SheetLine = { id: string; filmMs: number | null; shown: boolean } & (
+  | { type: 'marker'; marker: Marker }
+  | { type: 'reading'; reading: Reading }
+);
+
+/** Markers and readings as they run down the page: by film time, markers before readings, the unpinned last. */
+export function sheetLines(film: Film, record: JobRecord): SheetLine[] {
+  const markers = record.markers.map((marker): SheetLine => ({ id: marker.id, type: 'marker', marker, ...place(film, marker.takeId, marker.ms) }));
+  const readings = record.readings.map(
+    (reading): SheetLine => ({ id: reading.id, type: 'reading', reading, ...place(film, reading.takeId, reading.ms) }),
+  );
+  return [...markers, ...readings].sort((a, b) => order(a) - order(b));
+}
+
+/** The last line at or before a film time: where the sheet is while the film plays. */
+export function lineAt(lines: readonly SheetLine[], filmMs: number): SheetLine | null {
+  return lines.filter((line) => line.filmMs !== null && line.filmMs <= filmMs).at(-1) ?? null;
+}
+
+function place(film: Film, takeId: Marker['takeId'] | null, ms: number | null) {
+  const at = takeId !== null && ms !== null ? filmTimeOf(film, { takeId, ms }) : null;
+  return at ?? { filmMs: null, shown: false };
+}
+
+function order(line: SheetLine): number {
+  return line.filmMs ?? Number.MAX_SAFE_INTEGER;
+}

@@ -1,0 +1,29 @@
+'use client';
+
+import { useEffect } from 'react';
+import { tinykeys } from 'tinykeys';
+import { isTyping } from '../_desk/use-keys';
+import { useDesk } from '../_desk/use-record';
+import type { FilmPlayer } from '../_film/film-player';
+
+/** The few keys that the worksheet shares with the job's page. */
+export function useTraceKeys(player: FilmPlayer | null): void {
+  const { undo, redo } = useDesk();
+  useEffect(() => {
+    const bind = (work: () => void) => (event: KeyboardEvent) => {
+      if (event.defaultPrevented || isTyping(event)) return;
+      event.preventDefault();
+      work();
+    };
+    return tinykeys(window, {
+      Space: bind(() => player?.toggle()),
+      ArrowLeft: bind(() => player?.seek(player.filmMs - 1000)),
+      ArrowRight: bind(() => player?.seek(player.filmMs + 1000)),
+      'Shift+ArrowLeft': bind(() => player?.seek(player.filmMs - 10_000)),
+      'Shift+ArrowRight': bind(() => player?.seek(player.filmMs + 10_000)),
+      n: bind(() => document.querySelector<HTMLElement>('[data-next-pair]')?.click()),
+      '$mod+z': bind(() => void undo()),
+      '$mod+Shift+z': bind(() => void redo()),
+    });
+  }, [player, undo, redo]);
+}

@@ -1,0 +1,40 @@
+import { join } from 'node:path';
+import type { Metadata } from 'next';
+import { DemonstrationButton } from '@/app/_parts/demonstration-button';
+import { database } from '@/db/open';
+import { listFolders } from '@/lib/media/store';
+import { Folders } from './_settings/folders';
+import { WhoMayOpen } from './_settings/who-may-open';
+import styles from './settings.module.css';
+
+export const dynamic = 'force-dynamic';
+export const metadata: Metadata = { title: 'Settings' };
+
+export default function SettingsPage() {
+  const home = process.env.BENCHTAKE_HOME ?? '';
+  return (
+    <main className={styles.page}>
+      <h1 className={styles.title}>Settings</h1>
+      <Folders folders={listFolders(database())} hereMinutes={-new Date().getTimezoneOffset()} />
+      <section className={styles.sheet} aria-labelledby="data">
+        <h2 id="data">Data folder</h2>
+        <p>
+          Everything that Benchtake writes lies here: the record, sound strips, stills and viewing copies.
+        </p>
+        <p className={styles.path}>{home}</p>
+        <p>
+          Before a new version changes the record, a whole copy of it is put into the folder below; the newest
+          five are kept. Back up the data folder and your recordings folders together: the recordings are not
+          in it.
+        </p>
+        <p className={styles.path}>{join(home, 'backups')}</p>
+      </section>
+      <WhoMayOpen host={process.env.HOST ?? '127.0.0.1'} />
+      <section className={styles.sheet} aria-labelledby="demonstration">
+        <h2 id="demonstration">Demonstration job</h2>
+        <p>An invented job with three short takes, to try things on. Delete it like any other job.</p>
+        <DemonstrationButton />
+      </section>
+    </main>
+  );
+}

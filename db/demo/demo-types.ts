@@ -1,0 +1,98 @@
+/** Names of places on a pickup or in a harness, as a repairer says them: "red", "bare", "tip". */
+export type Terminal = string;
+
+export type DemoMarker = {
+  kind: 'intake' | 'diagnosis' | 'measurement' | 'work' | 'result';
+  title: string;
+  /** Milliseconds into the take. */
+  ms: number;
+  endMs?: number;
+  public: boolean;
+};
+
+export type DemoResistance = {
+  kind: 'resistance';
+  /** The digits as they stand on the display; "OL" is over range. */
+  digits: string;
+  unit: 'kΩ' | 'Ω';
+  open?: true;
+  subject: string;
+  between: [Terminal, Terminal];
+  meter: string;
+  ms: number;
+  basis: 'measured';
+};
+
+export type DemoKick = {
+  kind: 'polarity kick';
+  subject: string;
+  /** The conductor that each lead of the meter is on. */
+  leads: { red: Terminal; black: Terminal };
+  steel: 'laid on' | 'taken off';
+  row: 'slug' | 'screw';
+  sign: 'positive' | 'negative';
+  size: 'large' | 'small';
+  meter: string;
+  ms: number;
+  basis: 'measured';
+};
+
+export type DemoReading = DemoResistance | DemoKick;
+
+export type DemoTake = {
+  /** Lies in `media/`, with its narration beside it. */
+  file: string;
+  narrationFile: string;
+  recordedAt: string;
+  lengthMs: number;
+  markers: DemoMarker[];
+  readings: DemoReading[];
+};
+
+/** A place in the film: a take by its file, and milliseconds into it. */
+export type DemoMoment = { file: string; ms: number };
+
+export type DemoWorkItem = {
+  what: string;
+  origin: 'asked' | 'offered';
+  /** Agreed prices in the smallest unit of the currency. */
+  charge: { kind: 'agreed'; amountMinor: number; currency: string } | { kind: 'free' };
+  outcome: 'done' | 'open';
+  saidAt: DemoMoment;
+  endedAt?: DemoMoment;
+};
+
+/** Accuracy of a range: plus or minus percent of the reading and counts of the last digit. */
+export type DemoMeterRange = {
+  unit: 'kΩ' | 'Ω';
+  fullScale: number;
+  resolution: number;
+  percent: number;
+  counts: number;
+};
+
+export type DemoMeter = { name: string; ranges: DemoMeterRange[] };
+
+export type DemoJoint = { conductors: Terminal[]; to: string; at: DemoMoment };
+
+export type DemoJob = {
+  title: string;
+  number: string;
+  /** Calendar days at the workshop. */
+  receivedOn: string;
+  promisedOn: string;
+  cameWith: string[];
+  instrument: {
+    type: 'electric guitar';
+    maker: string | null;
+    model: string | null;
+    serial: string | null;
+    features: string[];
+  };
+  client: { name: string; alias: string; phone: string };
+  meters: DemoMeter[];
+  workItems: DemoWorkItem[];
+  takes: DemoTake[];
+  /** What was joined to what in the end, each at the moment of the joint. */
+  joints: DemoJoint[];
+};

@@ -1,0 +1,248 @@
+import { sql } from 'drizzle-orm';
+import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import type {
+  ChangeId,
+  ClientId,
+  FolderId,
+  InstrumentId,
+  JobId,
+  MarkerId,
+  MeterId,
+  OutcomeId,
+  ReadingId,
+  RecordingId,
+  TakeId,
+  TaskId,
+  TraceId,
+} from '@/shared/ids';
+import type { MarkerKind } from '@/shared/markers';
+import type { Fingerprint, Hints, PeaksLevel, Probe } from '@/shared/media';
+import type { Basis, MeterRange, ReadingDetails, ReadingKindId, UnitId } from '@/shared/readings';
+import type { TaskKind, TaskState } from '@/shared/tasks';
+import type { AssumedCoil, WiringOutcome } from '@/shared/wiring';
+
+/** Every `…At` column is milliseconds since 1970-01-01T00:00Z; every `…Ms` column is take time. */
+const createdAt = integer('created_at').notNull();
+const updatedAt = integer('updated_at').notNull();
+
+export const settings = sqliteTable('settings', {
+  key: text('key').primaryKey(),
+  value: text('value', { mode: 'json' }).$type<unknown>().notNull(),
+});
+
+export const clients = sqliteTable('clients', {
+  id: text('id').$type<ClientId>().primaryKey(),
+  name: text('name').notNull(),
+  /** How the client is called in public texts. */
+  alias: text('alias').notNull(),
+  createdAt,
+});
+
+export const instruments = sqliteTable('instruments', {
+  id: text('id').$type<InstrumentId>().primaryKey(),
+  type: text('type').notNull(),
+  maker: text('maker'),
+  model: text('model'),
+  serial: text('serial'),
+  createdAt,
+});
+
+export const jobs = sqliteTable(
+  'jobs',
+  {
+    id: text('id').$type<JobId>().primaryKey(),
+    /** Number on the ticket, counted up from 1. */
+    number: integer('number').notNull(),
+    title: text('title').notNull(),
+    clientId: text('client_id').$type<ClientId>().references(() => clients.id),
+    instrumentId: text('instrument_id').$type<InstrumentId>().notNull().references(() => instruments.id),
+    demo: integer('demo', { mode: 'boolean' }).notNull().default(false),
+    createdAt,
+    updatedAt,
+    /** In the bin since; recordings are untouched. */
+    deletedAt: integer('deleted_at'),
+  },
+  (t) => [uniqueIndex('jobs_number').on(t.number), index('jobs_updated').on(t.updatedAt)],
+);
+
+export const folders = sqliteTable('folders', {
+  id: text('id').$type<FolderId>().primaryKey(),
+  /** Real path, links resolved. */
+  path: text('path').notNull().unique(),
+  /** Minutes to add to recorded-at times that cameras in this folder wrote as UTC. */
+  clockOffsetMinutes: integer('clock_offset_minutes').notNull().default(0),
+  createdAt,
+});
+
+/** One file in a recordings folder, with all that the engine found out about it. */
+export const recordings = sqliteTable(
+  'recordings',
+  {
+    id: text('id').$type<RecordingId>().primaryKey(),
+    folderId: text('folder_id').$type<FolderId>().notNull().references(() => folders.id),
+    /** Path below the folder, with forward slashes. */
+    path: text('path').notNull(),
+    sizeBytes: integer('size_bytes').notNull(),
+    modifiedAt: integer('modified_at').notNull(),
+    state: text('state').$type<'new' | 'ready' | 'missing' | 'failed'>().notNull(),
+    /** Why it cannot be used, for a person. */
+    problem: text('problem'),
+    probe: text('probe', { mode: 'json' }).$type<Probe>(),
+    fingerprint: text('fingerprint', { mode: 'json' }).$type<Fingerprint>(),
+    peaks: text('peaks', { mode: 'json' }).$type<PeaksLevel[]>(),
+    /** Take times of the stills on disk. */
+    stills: text('stills', { mode: 'json' }).$type<number[]>(),
+    hints: text('hints', { mode: 'json' }).$type<Hints>(),
+    viewingCopy: integer('viewing_copy', { mode: 'boolean' }).notNull().default(false),
+    /** Times that the engine went down over this file. */
+    crashes: integer('crashes').notNull().default(0),
+    createdAt,
+  },
+  (t) => [uniqueIndex('recordings_place').on(t.folderId, t.path)],
+);
+
+export const takes = sqliteTable(
+  'takes',
+  {
+    id: text('id').$type<TakeId>().primaryKey(),
+    jobId: text('job_id').$type<JobId>().notNull().references(() => jobs.id),
+    recordingId: text('recording_id').$type<RecordingId>().notNull().references(() => recordings.id),
+    /** Order given by hand; null while the film follows the recorded-at times. */
+    position: integer('position'),
+    /** The part that counts as film; null is the recording's own end. */
+    trimStartMs: integer('trim_start_ms').notNull().default(0),
+    trimEndMs: integer('trim_end_ms'),
+    createdAt,
+  },
+  (t) => [index('takes_job').on(t.jobId, t.position), index('takes_recording').on(t.recordingId)],
+);
+
+export const markers = sqliteTable(
+  'markers',
+  {
+    id: text('id').$type<MarkerId>().primaryKey(),
+    jobId: text('job_id').$type<JobId>().notNull().references(() => jobs.id),
+    takeId: text('take_id').$type<TakeId>().notNull().references(() => takes.id),
+    kind: text('kind').$type<MarkerKind>().notNull(),
+    title: text('title').notNull(),
+    note: text('note'),
+    ms: integer('ms').notNull(),
+    endMs: integer('end_ms'),
+    public: integer('public', { mode: 'boolean' }).notNull(),
+    createdAt,
+  },
+  (t) => [index('markers_job').on(t.jobId), index('markers_take').on(t.takeId, t.ms)],
+);
+
+export const meters = sqliteTable('meters', {
+  id: text('id').$type<MeterId>().primaryKey(),
+  name: text('name').notNull(),
+  ranges: text('ranges', { mode: 'json' }).$type<MeterRange[]>().notNull(),
+  createdAt,
+});
+
+export const readings = sqliteTable(
+  'readings',
+  {
+    id: text('id').$type<ReadingId>().primaryKey(),
+    jobId: text('job_id').$type<JobId>().notNull().references(() => jobs.id),
+    takeId: text('take_id').$type<TakeId>().references(() => takes.id),
+    ms: integer('ms'),
+    kind: text('kind').$type<ReadingKindId>().notNull(),
+    /** Over-range: the meter showed open. */
+    open: integer('open', { mode: 'boolean' }).notNull(),
+    /** The digits as the meter showed them, in `unit`; null when open. */
+    valueText: text('value_text'),
+    unit: text('unit').$type<UnitId>().notNull(),
+    /** The value in the kind's base unit; null when open. */
+    baseValue: real('base_value'),
+    subject: text('subject').notNull(),
+    between: text('between', { mode: 'json' }).$type<[string, string]>(),
+    basis: text('basis').$type<Basis>().notNull(),
+    meterId: text('meter_id').$type<MeterId>().references(() => meters.id),
+    details: text('details', { mode: 'json' }).$type<ReadingDetails>().notNull(),
+    note: text('note'),
+    createdAt,
+  },
+  (t) => [index('readings_job').on(t.jobId), index('readings_kind').on(t.kind, t.baseValue)],
+);
+
+/** Long work: outlives the process that asked for it. */
+export const tasks = sqliteTable(
+  'tasks',
+  {
+    id: text('id').$type<TaskId>().primaryKey(),
+    kind: text('kind').$type<TaskKind>().notNull(),
+    recordingId: text('recording_id').$type<RecordingId>().references(() => recordings.id),
+    jobId: text('job_id').$type<JobId>().references(() => jobs.id),
+    payload: text('payload', { mode: 'json' }).$type<unknown>().notNull(),
+    state: text('state').$type<TaskState>().notNull(),
+    /** Part done, 0 to 1. */
+    progress: real('progress').notNull().default(0),
+    message: text('message'),
+    result: text('result', { mode: 'json' }).$type<unknown>(),
+    createdAt,
+    startedAt: integer('started_at'),
+    endedAt: integer('ended_at'),
+  },
+  (t) => [index('tasks_state').on(t.state, t.createdAt), index('tasks_recording').on(t.recordingId)],
+);
+
+/** One row as it was before and after; null where it was not there. */
+export interface ChangeEntry {
+  table: string;
+  id: string;
+  before: Record<string, unknown> | null;
+  after: Record<string, unknown> | null;
+}
+
+/** What was changed, when, and how to take it back. */
+export const changes = sqliteTable(
+  'changes',
+  {
+    id: text('id').$type<ChangeId>().primaryKey(),
+    /** Counts up: the order of changes made within one millisecond. */
+    sequence: integer('sequence').notNull(),
+    jobId: text('job_id').$type<JobId>(),
+    label: text('label').notNull(),
+    entries: text('entries', { mode: 'json' }).$type<ChangeEntry[]>().notNull(),
+    at: integer('at').notNull(),
+    undoneAt: integer('undone_at'),
+    /** Undone, and then left behind by a newer change: no longer to be done again. */
+    left: integer('left', { mode: 'boolean' }).notNull().default(sql`0`),
+  },
+  (t) => [uniqueIndex('changes_sequence').on(t.sequence), index('changes_job').on(t.jobId, t.sequence)],
+);
+
+/** The worksheet that works out the conductors of one pickup; its readings are the job's own. */
+export const traces = sqliteTable(
+  'traces',
+  {
+    id: text('id').$type<TraceId>().primaryKey(),
+    jobId: text('job_id').$type<JobId>().notNull().references(() => jobs.id),
+    subject: text('subject').notNull(),
+    conductors: text('conductors', { mode: 'json' }).$type<string[]>().notNull(),
+    shield: integer('shield', { mode: 'boolean' }).notNull(),
+    frame: integer('frame', { mode: 'boolean' }).notNull(),
+    rows: text('rows', { mode: 'json' }).$type<string[]>().notNull(),
+    assumed: text('assumed', { mode: 'json' }).$type<AssumedCoil[]>().notNull(),
+    planId: text('plan_id'),
+    createdAt,
+  },
+  (t) => [index('traces_job').on(t.jobId)],
+);
+
+/** What was really joined, and the moment of the joint. */
+export const outcomes = sqliteTable(
+  'outcomes',
+  {
+    id: text('id').$type<OutcomeId>().primaryKey(),
+    jobId: text('job_id').$type<JobId>().notNull().references(() => jobs.id),
+    traceId: text('trace_id').$type<TraceId>().notNull().references(() => traces.id),
+    takeId: text('take_id').$type<TakeId>().references(() => takes.id),
+    ms: integer('ms'),
+    outcome: text('outcome', { mode: 'json' }).$type<WiringOutcome>().notNull(),
+    createdAt,
+  },
+  (t) => [index('outcomes_job').on(t.jobId), index('outcomes_trace').on(t.traceId)],
+);

@@ -1,0 +1,1 @@
+export { type ChapterFormat, type ChapterFormatName, chapterFormats } from './chapter-list';

@@ -1,0 +1,38 @@
+import { z } from 'zod';
+import { fingerprint } from './engine/fingerprint';
+import type { Watch } from './engine/pace';
+import { probe } from './engine/probe';
+import { soundPeaks } from './engine/sound';
+import { stillAt, stripStills } from './engine/stills';
+import { viewingCopy } from './engine/viewing-copy';
+
+type Runner = (payload: unknown, watch: Watch<unknown>) => Promise<unknown>;
+
+const fileSchema = z.object({ path: z.string() });
+const intoFolderSchema = z.object({ path: z.string(), folder: z.string() });
+const momentSchema = z.object({ path: z.string(), ms: z.int() });
+const copySchema = z.object({ path: z.string(), to: z.string() });
+
+/** What the worker process can be asked to do with a recording, by the kind of work. */
+export const mediaRunners = {
+  probe: async (payload, watch) => {
+    const { path } = fileSchema.parse(payload);
+    return { probe: await probe(path, watch), fingerprint: await fingerprint(path) };
+  },
+  sound: (payload, watch) => {
+    const { path, folder } = intoFolderSchema.parse(payload);
+    return soundPeaks(path, folder, watch);
+  },
+  pictures: (payload, watch) => {
+    const { path, folder } = intoFolderSchema.parse(payload);
+    return stripStills(path, folder, watch);
+  },
+  'viewing-copy': (payload, watch) => {
+    const { path, to } = copySchema.parse(payload);
+    return viewingCopy(path, to, watch);
+  },
+  still: (payload, watch) => {
+    const { path, ms } = momentSchema.parse(payload);
+    return stillAt(path, ms, watch);
+  },
+} satisfies Record<string, Runner>;

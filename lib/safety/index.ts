@@ -1,0 +1,1 @@
+export { type CautionKey, cautionKeys, cautions, cautionsFor, type JobFacts, touchableVolts } from './cautions';

@@ -1,0 +1,93 @@
+import { and, eq, inArray, lt, sql } from 'drizzle-orm';
+import { newId } from '@/db/ids';
+import type { Database } from '@/db/open';
+import { recordings, takes, tasks } from '@/db/schema';
+import { type JobId, type RecordingId, type TaskId, taskIdSchema } from '@/shared/ids';
+import { DomainError } from '@/shared/problem';
+import type { Task, TaskKind, TaskState } from '@/shared/tasks';
+
+type TaskRow = typeof tasks.$inferSelect;
+
+/** A file over which the worker went down this often is left alone until a person asks again. */
+export const mostCrashes = 2;
+
+const active: TaskState[] = ['queued', 'running'];
+
+/** What is done first, of what waits. */
+const urgency = sql`case ${tasks.kind} when 'probe' then 0 when 'sound' then 1 when 'pictures' then 2 else 3 end`;
+
+/** Puts work into the queue; the same work that already waits or runs is not queued twice. */
+export function insertTask(db: Database, kind: TaskKind, recordingId: RecordingId): Task {
+  const same = db
+    .select()
+    .from(tasks)
+    .where(and(eq(tasks.kind, kind), eq(tasks.recordingId, recordingId), inArray(tasks.state, active)))
+    .get();
+  if (same) return asTask(same);
+  const row = { id: newId(taskIdSchema), kind, recordingId, payload: {}, state: 'queued' as const, createdAt: Date.now() };
+  return asTask(db.insert(tasks).values(row).returning().get());
+}
+
+export function getTask(db: Database, id: TaskId): Task {
+  const row = db.select().from(tasks).where(eq(tasks.id, id)).get();
+  if (!row) throw new DomainError('not-found', 'There is no such task.', 'It was over long ago. Load the page again.');
+  return asTask(row);
+}
+
+/** What waits or runs for the recordings of a job's takes. */
+export function activeTasksOf(db: Database, jobId: JobId): Task[] {
+  const ofJob = db.select({ id: takes.recordingId }).from(takes).where(eq(takes.jobId, jobId));
+  return db
+    .select()
+    .from(tasks)
+    .where(and(inArray(tasks.state, active), inArray(tasks.recordingId, ofJob)))
+    .orderBy(urgency, tasks.createdAt)
+    .all()
+    .map(asTask);
+}
+
+/** The next waiting task of these kinds, marked as running; null when nothing waits. */
+export function claimTask(db: Database, kinds: readonly TaskKind[]): Task | null {
+  const next = db
+    .select({ id: tasks.id })
+    .from(tasks)
+    .where(and(eq(tasks.state, 'queued'), inArray(tasks.kind, [...kinds])))
+    .orderBy(urgency, tasks.createdAt, sql`rowid`)
+    .limit(1)
+    .get();
+  if (!next) return null;
+  return changeTask(db, next.id, { state: 'running', startedAt: Date.now(), progress: 0, message: null });
+}
+
+export function changeTask(db: Database, id: TaskId, patch: Partial<Omit<TaskRow, 'id'>>): Task {
+  return asTask(db.update(tasks).set(patch).where(eq(tasks.id, id)).returning().get());
+}
+
+/** What ran when the program ended waits again. */
+export function requeueRunning(db: Database): void {
+  db.update(tasks).set({ state: 'queued', progress: 0, startedAt: null }).where(eq(tasks.state, 'running')).run();
+}
+
+/** @returns how often the worker has gone down over this recording by now */
+export function countCrash(db: Database, id: RecordingId): number {
+  const row = db
+    .update(recordings)
+    .set({ crashes: sql`${recordings.crashes} + 1` })
+    .where(eq(recordings.id, id))
+    .returning({ crashes: recordings.crashes })
+    .get();
+  return row?.crashes ?? 0;
+}
+
+export function crashesOf(db: Database, id: RecordingId): number {
+  return db.select({ crashes: recordings.crashes }).from(recordings).where(eq(recordings.id, id)).get()?.crashes ?? 0;
+}
+
+/** Forgets tasks that ended before a moment. */
+export function forgetEnded(db: Database, before: number): void {
+  db.delete(tasks).where(lt(tasks.endedAt, before)).run();
+}
+
+function asTask({ id, kind, recordingId, jobId, state, progress, message }: TaskRow): Task {
+  return { id, kind, recordingId, jobId, state, progress, message };
+}

@@ -1,0 +1,4 @@
+export * from './colours';
+export * from './plans';
+export * from './trace';
+export * from './record';

@@ -1,0 +1,1 @@
+export { sameSubject, traceOf, type Worksheet } from './worksheet';

@@ -1,0 +1,57 @@
+import { copyFileSync, mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { and, eq, isNull } from 'drizzle-orm';
+import { demoJob } from '@/db/demo/demo-job';
+import type { DemoReading } from '@/db/demo/demo-types';
+import { type Database, home } from '@/db/open';
+import { changes, jobs } from '@/db/schema';
+import { addMarker, addTake } from '@/lib/film/store';
+import { addFolder, lookAtRecording } from '@/lib/media/store';
+import { addReading } from '@/lib/readings/store';
+import type { JobId, TakeId } from '@/shared/ids';
+import type { Job } from '@/shared/jobs';
+import type { NewReading } from '@/shared/readings';
+import { addJob, asJob } from './job-store';
+
+/**
+ * Loads the demonstration job; where it is loaded already, finds it.
+ * @param media folder that the demonstration recordings come in
+ */
+export function loadDemonstration(db: Database, media: string): Job {
+  const known = db.select().from(jobs).where(and(eq(jobs.demo, true), isNull(jobs.deletedAt))).get();
+  if (known) return asJob(known);
+  const folder = copyRecordings(media);
+  addFolder(db, { path: folder, clockOffsetMinutes: 0 });
+  const { type, maker, model, serial } = demoJob.instrument;
+  const { name, alias } = demoJob.client;
+  const job = addJob(db, { title: demoJob.title, instrument: { type, maker, model, serial }, client: { name, alias } }, true);
+  for (const take of demoJob.takes) fillTake(db, job.id, join(folder, take.file), take);
+  // The demonstration is there from the start: undo must not take it apart.
+  db.delete(changes).where(eq(changes.jobId, job.id)).run();
+  return job;
+}
+
+/** Recordings lie in the data folder, as a repairer's own would lie in a folder of theirs. */
+function copyRecordings(media: string): string {
+  const folder = join(home(), 'demonstration');
+  mkdirSync(folder, { recursive: true });
+  for (const take of demoJob.takes) copyFileSync(join(media, take.file), join(folder, take.file));
+  return folder;
+}
+
+function fillTake(db: Database, jobId: JobId, path: string, { markers, readings }: (typeof demoJob.takes)[number]): void {
+  const { take } = addTake(db, jobId, path);
+  lookAtRecording(db, take.recordingId);
+  for (const marker of markers) addMarker(db, jobId, { ...marker, takeId: take.id });
+  for (const reading of readings) addReading(db, jobId, newReading(reading, take.id));
+}
+
+function newReading(reading: DemoReading, takeId: TakeId): NewReading {
+  const { subject, ms, basis } = reading;
+  if (reading.kind === 'resistance') {
+    const value = reading.open ? { open: true as const } : { value: reading.digits };
+    return { kind: 'resistance', ...value, unit: reading.unit, subject, between: reading.between, takeId, ms, basis };
+  }
+  const { leads, steel, row, size } = reading;
+  return { kind: 'polarity-kick', subject, takeId, ms, basis, details: { leads, steel, row, size, sign: reading.sign === 'positive' ? 1 : -1 } };
+}

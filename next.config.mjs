@@ -1,0 +1,9 @@
+/** @type {import('next').NextConfig} */
+export default {
+  // Partial answers must not be gzipped; the app is served on one machine or one bench network.
+  compress: false,
+  poweredByHeader: false,
+  reactStrictMode: true,
+  serverExternalPackages: ['better-sqlite3', 'node-av'],
+  devIndicators: false,
+};

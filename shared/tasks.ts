@@ -1,0 +1,27 @@
+import { z } from 'zod';
+import { jobIdSchema, recordingIdSchema, taskIdSchema } from './ids';
+
+/**
+ * Kinds of long work. `probe`: what a recording is, and its fingerprint. `sound`: peaks and silences.
+ * `pictures`: stills and changes of view. `viewing-copy`: a copy that browsers can play.
+ */
+export const taskKinds = ['probe', 'sound', 'pictures', 'viewing-copy'] as const;
+export const taskKindSchema = z.enum(taskKinds);
+export type TaskKind = z.infer<typeof taskKindSchema>;
+
+export const taskStates = ['queued', 'running', 'done', 'failed', 'cancelled'] as const;
+export const taskStateSchema = z.enum(taskStates);
+export type TaskState = z.infer<typeof taskStateSchema>;
+
+export const taskSchema = z.object({
+  id: taskIdSchema,
+  kind: taskKindSchema,
+  recordingId: recordingIdSchema.nullable(),
+  jobId: jobIdSchema.nullable(),
+  state: taskStateSchema,
+  /** Part done, 0 to 1. */
+  progress: z.number().min(0).max(1),
+  /** For a person: what is being done, or why it failed and what to do. */
+  message: z.string().nullable(),
+});
+export type Task = z.infer<typeof taskSchema>;

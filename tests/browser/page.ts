@@ -1,0 +1,36 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+export const sizes = {
+  desktop: { width: 1440, height: 900 },
+  tablet: { width: 820, height: 1180 },
+  phone: { width: 360, height: 740 },
+} as const;
+
+/** A page in a context of its own, which fails the test on any script error or request to elsewhere. */
+export async function openPage(browser: Browser, url: string, size: keyof typeof sizes = 'desktop'): Promise<{ page: Page; context: BrowserContext; troubles: string[] }> {
+  const context = await browser.newContext({ viewport: sizes[size], permissions: ['clipboard-read', 'clipboard-write'] });
+  const page = await context.newPage();
+  const troubles: string[] = [];
+  page.on('pageerror', (error) => troubles.push(`error: ${error.message}`));
+  page.on('console', (message) => message.type() === 'error' && troubles.push(`console: ${message.text()}`));
+  page.on('request', (request) => {
+    const { origin, protocol } = new URL(request.url());
+    if (protocol.startsWith('http') && origin !== new URL(url).origin) troubles.push(`request to ${origin}`);
+  });
+  await page.goto(url);
+  return { page, context, troubles };
+}
+
+/** Outside check: axe-core, an independent accessibility checker, with its WCAG 2.2 A and AA rules. */
+export async function expectAccessible(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`)).toEqual([]);
+}
+
+/** Nothing may stick out sideways: a phone page that scrolls sideways hides things. */
+export async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const { wide, view } = await page.evaluate(() => ({ wide: document.documentElement.scrollWidth, view: innerWidth }));
+  expect(wide).toBeLessThanOrEqual(view);
+}

@@ -1,0 +1,43 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('.', import.meta.url));
+const alias = { '@': root };
+
+/** `unit` needs nothing but Node; `media` needs FFmpeg; `app` drives the built server and Chromium. */
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        resolve: { alias },
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/media/**', 'tests/http/**', 'tests/browser/**'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        resolve: { alias },
+        test: {
+          name: 'media',
+          include: ['tests/media/**/*.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 240_000,
+          pool: 'forks',
+          fileParallelism: false,
+        },
+      },
+      {
+        resolve: { alias },
+        test: {
+          name: 'app',
+          include: ['tests/http/**/*.test.ts', 'tests/browser/**/*.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 240_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
