@@ -5,6 +5,7 @@ import { markerSchema, titleSchema } from './markers';
 import { readingSchema } from './readings';
 import { takeSchema } from './takes';
 import { taskSchema } from './tasks';
+import { outcomeRecordSchema, worksheetSchema } from './traces';
 
 const freeWords = z.string().trim().max(200).nullable();
 
@@ -75,6 +76,8 @@ export const jobRecordSchema = z.object({
   takes: z.array(takeSchema),
   markers: z.array(markerSchema),
   readings: z.array(readingSchema),
+  traces: z.array(worksheetSchema),
+  outcomes: z.array(outcomeRecordSchema),
   tasks: z.array(taskSchema),
   undo: stepSchema,
   redo: stepSchema,

@@ -12,6 +12,7 @@ const sizeUnits = ['bytes', 'kB', 'MB', 'GB', 'TB'] as const;
 
 /** "1.4 GB": decimal prefixes (SI), three figures at most. */
 export function sizeInWords(bytes: number): string {
+  if (bytes === 1) return '1 byte';
   const step = bytes < 1 ? 0 : Math.min(sizeUnits.length - 1, Math.floor(Math.log10(bytes) / 3));
   const value = bytes / 1000 ** step;
   return `${value.toFixed(step > 0 && value < 100 ? 1 : 0)} ${sizeUnits[step]}`;

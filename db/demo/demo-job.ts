@@ -263,13 +263,11 @@ export const demoJob: DemoJob = {
       ],
     },
   ],
-  joints: [
-    { conductors: ['white', 'green'], to: 'each other, sleeved', at: { file: 'take-3.mp4', ms: 8000 } },
-    { conductors: ['red'], to: 'hot lug of the volume pot', at: { file: 'take-3.mp4', ms: 30_500 } },
-    {
-      conductors: ['black', 'bare'],
-      to: 'back of the volume pot, ground',
-      at: { file: 'take-3.mp4', ms: 34_500 },
-    },
-  ],
+  trace: {
+    subject: 'neck pickup',
+    conductors: ['red', 'white', 'green', 'black'],
+    rows: ['slug', 'screw'],
+    plan: 'series',
+    joinedAt: { file: 'take-3.mp4', ms: 34_500 },
+  },
 };

@@ -73,7 +73,14 @@ export type DemoMeterRange = {
 
 export type DemoMeter = { name: string; ranges: DemoMeterRange[] };
 
-export type DemoJoint = { conductors: Terminal[]; to: string; at: DemoMoment };
+/** The worksheet of the pickup that was traced, and the plan it was joined by. */
+export type DemoTrace = {
+  subject: string;
+  conductors: Terminal[];
+  rows: string[];
+  plan: 'series';
+  joinedAt: DemoMoment;
+};
 
 export type DemoJob = {
   title: string;
@@ -93,6 +100,5 @@ export type DemoJob = {
   meters: DemoMeter[];
   workItems: DemoWorkItem[];
   takes: DemoTake[];
-  /** What was joined to what in the end, each at the moment of the joint. */
-  joints: DemoJoint[];
+  trace: DemoTrace;
 };

@@ -8,6 +8,7 @@ import { changes, jobs } from '@/db/schema';
 import { addMarker, addTake } from '@/lib/film/store';
 import { addFolder, lookAtRecording } from '@/lib/media/store';
 import { addReading } from '@/lib/readings/store';
+import { addOutcome, addTrace } from '@/lib/wiring/store';
 import type { JobId, TakeId } from '@/shared/ids';
 import type { Job } from '@/shared/jobs';
 import type { NewReading } from '@/shared/readings';
@@ -25,7 +26,8 @@ export function loadDemonstration(db: Database, media: string): Job {
   const { type, maker, model, serial } = demoJob.instrument;
   const { name, alias } = demoJob.client;
   const job = addJob(db, { title: demoJob.title, instrument: { type, maker, model, serial }, client: { name, alias } }, true);
-  for (const take of demoJob.takes) fillTake(db, job.id, join(folder, take.file), take);
+  const takeIds = new Map(demoJob.takes.map((take) => [take.file, fillTake(db, job.id, join(folder, take.file), take)]));
+  recordWiring(db, job.id, takeIds);
   // The demonstration is there from the start: undo must not take it apart.
   db.delete(changes).where(eq(changes.jobId, job.id)).run();
   return job;
@@ -39,11 +41,19 @@ function copyRecordings(media: string): string {
   return folder;
 }
 
-function fillTake(db: Database, jobId: JobId, path: string, { markers, readings }: (typeof demoJob.takes)[number]): void {
+function fillTake(db: Database, jobId: JobId, path: string, { markers, readings }: (typeof demoJob.takes)[number]): TakeId {
   const { take } = addTake(db, jobId, path);
   lookAtRecording(db, take.recordingId);
   for (const marker of markers) addMarker(db, jobId, { ...marker, takeId: take.id });
   for (const reading of readings) addReading(db, jobId, newReading(reading, take.id));
+  return take.id;
+}
+
+/** The neck pickup's worksheet, and what was joined at the last joint on film. */
+function recordWiring(db: Database, jobId: JobId, takeIds: ReadonlyMap<string, TakeId>): void {
+  const { subject, conductors, rows, plan, joinedAt } = demoJob.trace;
+  const { trace } = addTrace(db, jobId, { subject, conductors, rows, shield: true, frame: true });
+  addOutcome(db, trace.worksheet.id, { planId: plan, takeId: takeIds.get(joinedAt.file) ?? null, ms: joinedAt.ms });
 }
 
 function newReading(reading: DemoReading, takeId: TakeId): NewReading {

@@ -7,6 +7,7 @@ import { layOut } from '@/lib/film';
 import { markersOf, onClock, takesOf, takesOfJobs } from '@/lib/film/store';
 import { readingsOf } from '@/lib/readings/store';
 import { activeTasksOf } from '@/lib/tasks/store';
+import { outcomesOfJob, worksheetsOf } from '@/lib/wiring/store';
 import { type ChangeId, clientIdSchema, instrumentIdSchema, type JobId, jobIdSchema } from '@/shared/ids';
 import type { Client, Instrument, Job, JobPatch, JobRecord, NewJob, Ticket } from '@/shared/jobs';
 import type { Take } from '@/shared/takes';
@@ -61,6 +62,8 @@ export function getJobRecord(db: Database, id: JobId): JobRecord {
     takes: takesOf(db, id),
     markers: markersOf(db, id),
     readings: readingsOf(db, id),
+    traces: worksheetsOf(db, id),
+    outcomes: outcomesOfJob(db, id),
     tasks: activeTasksOf(db, id),
     undo: steps.find((step) => !step.undone) ?? null,
     redo: steps.filter((step) => step.undone).at(-1) ?? null,

@@ -17,6 +17,7 @@ import { QuickReading } from './quick-reading';
 import { TakesList } from './takes-list';
 import { TicketHead } from './ticket-head';
 import { useKeys } from './use-keys';
+import { WiringList } from './wiring-list';
 import { useMarkerChanges } from './use-marker-changes';
 import { DeskProvider, type RecordDesk, useDesk, useFreshRecord, useRecord } from './use-record';
 
@@ -34,7 +35,7 @@ export function JobDesk({ first }: { first: JobRecord }) {
   );
 }
 
-export type OpenSheet = 'takes' | 'chapters' | 'keys' | 'picker';
+export type OpenSheet = 'takes' | 'chapters' | 'keys' | 'picker' | 'wiring';
 
 function Desk({ player, onPlayer }: { player: FilmPlayer | null; onPlayer: (player: FilmPlayer | null) => void }) {
   const { record, refresh } = useDesk();
@@ -93,6 +94,7 @@ function Desk({ player, onPlayer }: { player: FilmPlayer | null; onPlayer: (play
       <TakesList open={open === 'takes'} onClose={() => setOpen(null)} onAdd={() => setOpen('picker')} />
       <TakePicker jobId={record.job.id} open={open === 'picker'} onClose={() => setOpen(null)} onAdded={() => void refresh()} />
       <ChapterList open={open === 'chapters'} onClose={() => setOpen(null)} />
+      <WiringList open={open === 'wiring'} onClose={() => setOpen(null)} />
       <KeyCard open={open === 'keys'} onClose={() => setOpen(null)} />
     </main>
   );

@@ -26,6 +26,6 @@ export const keyCard: readonly { keys: readonly string[]; does: string }[] = [
   { keys: ['Ctrl Z'], does: 'Undo' },
   { keys: ['Ctrl Shift Z'], does: 'Do again' },
   { keys: ['+', '−'], does: 'Draw the strip out, show more of the film' },
-  { keys: ['T', 'C'], does: 'Takes, chapter list' },
+  { keys: ['T', 'G', 'C'], does: 'Takes, wiring, chapter list' },
   { keys: ['?'], does: 'This card' },
 ];

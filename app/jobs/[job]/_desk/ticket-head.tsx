@@ -55,6 +55,7 @@ export function TicketHead({ onOpen }: { onOpen: (sheet: OpenSheet) => void }) {
       </div>
       <div className={styles.row}>
         <Button onClick={() => onOpen('takes')}>Takes ({record.takes.length})</Button>
+        <Button onClick={() => onOpen('wiring')}>Wiring</Button>
         <Button onClick={() => onOpen('chapters')}>Chapter list</Button>
         <Button disabled={!record.undo} onClick={() => void undo()} title={record.undo ? `Undo: ${record.undo.label}` : 'Nothing to undo'}>
           Undo

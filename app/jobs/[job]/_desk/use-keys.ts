@@ -93,7 +93,10 @@ const actions: Record<string, Action> = {
   '=': zoom(2),
   '-': zoom(0.5),
   t: ({ setOpen }) => setOpen('takes'),
+  g: ({ setOpen }) => setOpen('wiring'),
   c: ({ setOpen }) => setOpen('chapters'),
+  // With Shift where the layout asks for it, without where it does not.
+  '?': ({ setOpen }) => setOpen('keys'),
   'Shift+?': ({ setOpen }) => setOpen('keys'),
 };
 

@@ -2,7 +2,6 @@
 
 import { memo, useCallback, useEffect, useRef, useState } from 'react';
 import { Button } from '@/app/_parts/button';
-import { inWords } from '@/app/_parts/call';
 import { dayAndTime, sizeInWords, ticketNumber } from '@/app/_parts/words';
 import type { JobId } from '@/shared/ids';
 import type { FoundRecording } from '@/shared/takes';
@@ -16,17 +15,17 @@ interface RecordingListProps {
   recordings: readonly FoundRecording[];
   jobId: JobId;
   ticked: ReadonlySet<string>;
-  problems: ReadonlyMap<string, unknown>;
   onTick: (path: string, on: boolean) => void;
 }
 
 /** Recordings to tick. One of them is in the tab order; the arrow keys move among them. */
-export function RecordingList({ ref, recordings, jobId, ticked, problems, onTick }: RecordingListProps) {
+export function RecordingList({ ref, recordings, jobId, ticked, onTick }: RecordingListProps) {
   const [rows, setRows] = useState(rowsAtOnce);
   const [current, setCurrent] = useState<string | null>(null);
   const more = useCallback(() => setRows((before) => before + rowsAtOnce), []);
   const shown = recordings.slice(0, rows);
-  const reachable = shown.some(({ path }) => path === current) ? current : shown[0]?.path;
+  const free = shown.filter((recording) => !isTakeOf(jobId, recording));
+  const reachable = free.some(({ path }) => path === current) ? current : free[0]?.path;
   if (recordings.length === 0) return <p>No recording in this folder is called that.</p>;
   return (
     <>
@@ -38,7 +37,6 @@ export function RecordingList({ ref, recordings, jobId, ticked, problems, onTick
             jobId={jobId}
             ticked={ticked.has(recording.path)}
             inTabOrder={recording.path === reachable}
-            problem={problems.get(recording.path) ?? null}
             onTick={onTick}
             onReached={setCurrent}
           />
@@ -54,13 +52,12 @@ interface RecordingRowProps {
   jobId: JobId;
   ticked: boolean;
   inTabOrder: boolean;
-  problem: unknown;
   onTick: (path: string, on: boolean) => void;
   onReached: (path: string) => void;
 }
 
 const RecordingRow = memo(function RecordingRow(props: RecordingRowProps) {
-  const { recording, jobId, ticked, inTabOrder, problem, onTick, onReached } = props;
+  const { recording, jobId, ticked, inTabOrder, onTick, onReached } = props;
   const { path, name, under, sizeBytes, modifiedAt, usedBy } = recording;
   return (
     <li className={styles.row}>
@@ -69,6 +66,7 @@ const RecordingRow = memo(function RecordingRow(props: RecordingRowProps) {
           type="checkbox"
           className={styles.tick}
           checked={ticked}
+          disabled={isTakeOf(jobId, recording)}
           tabIndex={inTabOrder ? 0 : -1}
           onChange={(event) => onTick(path, event.target.checked)}
           onFocus={() => onReached(path)}
@@ -83,18 +81,13 @@ const RecordingRow = memo(function RecordingRow(props: RecordingRowProps) {
           <span className={styles.used}>{usedBy.map((job) => jobInWords(job, jobId)).join('; ')}</span>
         )}
       </label>
-      {problem !== null && <RowProblem error={problem} />}
     </li>
   );
 });
 
-function RowProblem({ error }: { error: unknown }) {
-  const { title, detail } = inWords(error);
-  return (
-    <p className={styles.problem}>
-      <strong>{title}</strong> {detail}
-    </p>
-  );
+/** The same recording twice in one film has no use: it cannot be ticked. */
+function isTakeOf(jobId: JobId, { usedBy }: FoundRecording): boolean {
+  return usedBy.some((job) => job.jobId === jobId);
 }
 
 function jobInWords(job: FoundRecording['usedBy'][number], jobId: JobId): string {
@@ -135,7 +128,7 @@ function moveFocus(event: React.KeyboardEvent<HTMLUListElement>): void {
   const step = steps[event.key];
   if (!step) return;
   event.preventDefault();
-  const boxes = [...event.currentTarget.querySelectorAll('input')];
+  const boxes = [...event.currentTarget.querySelectorAll<HTMLInputElement>('input:enabled')];
   const index = boxes.findIndex((box) => box.matches(':focus'));
   boxes[step(index, boxes.length)]?.focus();
 }

@@ -10,11 +10,18 @@ import type { FoundRecording } from '@/shared/takes';
 
 const addedSchema = z.object({ change: changeIdSchema });
 
+interface Refused {
+  recording: FoundRecording;
+  error: unknown;
+}
+
 export interface Adding {
   /** Null while nothing is being added. */
   progress: { done: number; all: number } | null;
-  /** What was refused, by path. */
-  problems: ReadonlyMap<string, unknown>;
+  /** How many were added the last time. */
+  added: number;
+  /** What was refused the last time. */
+  refused: readonly Refused[];
   /** Adds one recording after the other; one that is refused does not hold up the rest. Gives the refused paths. */
   add(recordings: readonly FoundRecording[]): Promise<string[]>;
 }
@@ -23,7 +30,8 @@ export interface Adding {
 export function useAdding(jobId: JobId, onAdded: () => void): Adding {
   const notices = useNotices();
   const [progress, setProgress] = useState<Adding['progress']>(null);
-  const [problems, setProblems] = useState<ReadonlyMap<string, unknown>>(new Map());
+  const [added, setAdded] = useState(0);
+  const [refused, setRefused] = useState<readonly Refused[]>([]);
 
   const takeBack = useCallback(async (changes: readonly ChangeId[]) => {
     // The newest first: a later change may stand on an earlier one.
@@ -32,29 +40,31 @@ export function useAdding(jobId: JobId, onAdded: () => void): Adding {
 
   const add = useCallback(
     async (recordings: readonly FoundRecording[]) => {
-      const added: ChangeId[] = [];
-      const refused = new Map<string, unknown>();
-      setProblems(refused);
-      for (const [done, { path }] of recordings.entries()) {
+      const changes: ChangeId[] = [];
+      const problems: Refused[] = [];
+      for (const [done, recording] of recordings.entries()) {
         setProgress({ done, all: recordings.length });
         try {
-          added.push((await call('POST', `/api/jobs/${jobId}/takes`, addedSchema, { path })).change);
+          changes.push(
+            (await call('POST', `/api/jobs/${jobId}/takes`, addedSchema, { path: recording.path })).change,
+          );
         } catch (error) {
-          refused.set(path, error);
+          problems.push({ recording, error });
         }
       }
       setProgress(null);
-      setProblems(new Map(refused));
-      if (added.length > 0) {
-        onAdded();
+      setAdded(changes.length);
+      setRefused(problems);
+      if (changes.length > 0) onAdded();
+      if (changes.length === recordings.length) {
         notices.done(
-          `${counted(added.length, 'take')} added`,
-          () => void takeBack(added).catch(notices.wrong).finally(onAdded),
+          `${counted(changes.length, 'take')} added`,
+          () => void takeBack(changes).catch(notices.wrong).finally(onAdded),
         );
       }
-      return [...refused.keys()];
+      return problems.map(({ recording }) => recording.path);
     },
     [jobId, notices, onAdded, takeBack],
   );
-  return { progress, problems, add };
+  return { progress, added, refused, add };
 }

@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'react';
 import type { Film } from '@/lib/film';
 import { shortTime } from '@/lib/film';
 import { usePlayerValue } from '../_film/use-film';
+import { JointLine } from './joint-line';
 import { MarkerLine } from './marker-line';
 import { ReadingLine } from './reading-line';
 import styles from './sheet.module.css';
@@ -44,11 +45,11 @@ export function RunningSheet({ film, lines, selected, writing, onSelect, onWrite
             <button type="button" className={styles.at} onClick={() => onSelect(line)} aria-label={`Go to ${timeWords(line)}`}>
               {line.filmMs === null ? '–' : shortTime(line.filmMs)}
             </button>
-            {line.type === 'marker' ? (
+            {line.type === 'marker' && (
               <MarkerLine line={line} selected={line.id === selected} writing={line.id === writing} onSelect={onSelect} onWrite={onWrite} />
-            ) : (
-              <ReadingLine line={line} selected={line.id === selected} onSelect={onSelect} />
             )}
+            {line.type === 'reading' && <ReadingLine line={line} selected={line.id === selected} onSelect={onSelect} />}
+            {line.type === 'joint' && <JointLine line={line} selected={line.id === selected} onSelect={onSelect} />}
           </li>
         ))}
       </ol>

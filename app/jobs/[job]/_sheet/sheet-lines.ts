@@ -2,20 +2,23 @@ import { type Film, filmTimeOf } from '@/lib/film';
 import type { JobRecord } from '@/shared/jobs';
 import type { Marker } from '@/shared/markers';
 import type { Reading } from '@/shared/readings';
+import type { OutcomeRecord } from '@/shared/traces';
 
 /** A line of the running sheet. `filmMs` is null for what has no moment on the film. */
 export type SheetLine = { id: string; filmMs: number | null; shown: boolean } & (
   | { type: 'marker'; marker: Marker }
   | { type: 'reading'; reading: Reading }
+  | { type: 'joint'; joint: OutcomeRecord }
 );
 
-/** Markers and readings as they run down the page: by film time, markers before readings, the unpinned last. */
+/** Markers, readings and joints as they run down the page: by film time, in that order, the unpinned last. */
 export function sheetLines(film: Film, record: JobRecord): SheetLine[] {
   const markers = record.markers.map((marker): SheetLine => ({ id: marker.id, type: 'marker', marker, ...place(film, marker.takeId, marker.ms) }));
   const readings = record.readings.map(
     (reading): SheetLine => ({ id: reading.id, type: 'reading', reading, ...place(film, reading.takeId, reading.ms) }),
   );
-  return [...markers, ...readings].sort((a, b) => order(a) - order(b));
+  const joints = record.outcomes.map((joint): SheetLine => ({ id: joint.id, type: 'joint', joint, ...place(film, joint.takeId, joint.ms) }));
+  return [...markers, ...readings, ...joints].sort((a, b) => order(a) - order(b));
 }
 
 /** The last line at or before a film time: where the sheet is while the film plays. */

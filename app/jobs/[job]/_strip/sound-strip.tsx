@@ -23,7 +23,7 @@ interface SoundStripProps {
   onView: (view: StripView) => void;
 }
 
-const heightPx = 72;
+const heightPx = 60;
 const flat = { highest: new Float32Array(2), lowest: new Float32Array(2) };
 
 /** The sound of the film, drawn by wavesurfer from our own peaks: nothing is decoded here. */
@@ -71,7 +71,12 @@ export function SoundStrip({ player, durationMs, sound, zoom, onView }: SoundStr
   }, [player, nonce, report]);
 
   useEffect(() => {
-    if (surfer) surfer.setOptions(asPeaks(sound, durationMs));
+    if (!surfer || !sound) return;
+    const { peaks, duration } = asPeaks(sound, durationMs);
+    // A newer load takes over from this one: that is no failure.
+    surfer.load('', peaks, duration).catch((error: unknown) => {
+      if (!(error instanceof DOMException && error.name === 'AbortError')) throw error;
+    });
   }, [surfer, sound, durationMs]);
 
   useEffect(() => {

@@ -59,7 +59,7 @@ function Worksheet({ firstTrace, player, onPlayer }: WorksheetProps) {
   useTraceKeys(player);
   const { analysis, worksheet } = trace;
   return (
-    <main className={deskStyles.desk}>
+    <main className={`${deskStyles.desk} ${deskStyles.sheetWide}`}>
       <header className={deskStyles.ticket}>
         <span className={deskStyles.hole} aria-hidden="true" />
         <p className={deskStyles.number}>{String(record.job.number).padStart(4, '0')}</p>

@@ -32,7 +32,7 @@ export function TraceReadings({ subject }: { subject: string }) {
             ) : (
               <span className={styles.fine}>no moment</span>
             )}
-            <span>{sayReading(reading)}</span>
+            <span className={styles.said}>{sayReading(reading)}</span>
             <BasisWord basis={reading.basis} />
             <Button weight="bare" onClick={() => void remove(reading)} aria-label={`Delete the reading ${sayReading(reading)}`}>
               Delete
