@@ -3,13 +3,34 @@ const doors = '(index|store|engine)\\.ts$';
 /** @type {import('dependency-cruiser').IConfiguration} */
 module.exports = {
   forbidden: [
-    { name: 'no-circles', severity: 'error', from: {}, to: { circular: true, dependencyTypesNot: ['type-only'] } },
-    { name: 'shared-stands-alone', severity: 'error', from: { path: '^shared/' }, to: { path: '^(app|lib|db)/|^server\\.ts' } },
-    { name: 'db-knows-shared-only', severity: 'error', from: { path: '^db/' }, to: { path: '^(app|lib)/|^server\\.ts' } },
-    { name: 'lib-knows-no-pages', severity: 'error', from: { path: '^lib/' }, to: { path: '^app/|^server\\.ts|node_modules/(next|react|react-dom)/' } },
+    {
+      name: 'no-circles',
+      severity: 'error',
+      from: {},
+      to: { circular: true, dependencyTypesNot: ['type-only'] },
+    },
+    {
+      name: 'shared-stands-alone',
+      severity: 'error',
+      from: { path: '^shared/' },
+      to: { path: '^(app|lib|db)/|^server\\.ts' },
+    },
+    {
+      name: 'db-knows-shared-only',
+      severity: 'error',
+      from: { path: '^db/' },
+      to: { path: '^(app|lib)/|^server\\.ts' },
+    },
+    {
+      name: 'lib-knows-no-pages',
+      severity: 'error',
+      from: { path: '^lib/' },
+      to: { path: '^app/|^server\\.ts|node_modules/(next|react|react-dom)/' },
+    },
     {
       name: 'through-the-door',
-      comment: 'One subject imports what another offers: index.ts (pure), store.ts (queries) or engine.ts (native, worker only).',
+      comment:
+        'One subject imports what another offers: index.ts (pure), store.ts (queries) or engine.ts (native, worker only).',
       severity: 'error',
       from: { path: '^lib/([^/]+)/' },
       to: { path: '^lib/([^/]+)/', pathNot: ['^lib/$1/', `^lib/[^/]+/${doors}`] },
@@ -38,6 +59,9 @@ module.exports = {
     doNotFollow: { path: 'node_modules' },
     tsConfig: { fileName: 'tsconfig.json' },
     tsPreCompilationDeps: true,
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'require', 'node', 'default', 'types'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'require', 'node', 'default', 'types'],
+    },
   },
 };

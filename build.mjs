@@ -9,13 +9,25 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 
 const stampFile = 'dist/built-from';
-const sources = ['app', 'lib', 'db', 'shared', 'server.ts', 'next.config.mjs', 'package-lock.json', 'build.mjs', 'tsconfig.json'];
+const sources = [
+  'app',
+  'lib',
+  'db',
+  'shared',
+  'server.ts',
+  'next.config.mjs',
+  'package-lock.json',
+  'build.mjs',
+  'tsconfig.json',
+];
 
 function filesUnder(path) {
   if (!existsSync(path)) return [];
   const entries = /\.\w+$/.test(path) ? null : readdirSync(path, { withFileTypes: true });
   if (!entries) return [path];
-  return entries.flatMap((entry) => (entry.isDirectory() ? filesUnder(join(path, entry.name)) : [join(path, entry.name)]));
+  return entries.flatMap((entry) =>
+    entry.isDirectory() ? filesUnder(join(path, entry.name)) : [join(path, entry.name)],
+  );
 }
 
 /** One hash over all sources: dates do not survive a checkout. */
@@ -26,7 +38,8 @@ function stamp() {
 }
 
 const now = stamp();
-const upToDate = existsSync(stampFile) && readFileSync(stampFile, 'utf8') === now && existsSync('.next/BUILD_ID');
+const upToDate =
+  existsSync(stampFile) && readFileSync(stampFile, 'utf8') === now && existsSync('.next/BUILD_ID');
 if (process.argv.includes('--if-stale') && upToDate) process.exit(0);
 
 await build({

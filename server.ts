@@ -42,10 +42,16 @@ server.requestTimeout = 0;
 if (dev) server.on('upgrade', pages.getUpgradeHandler());
 server.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EADDRINUSE') throw error;
-  console.error(`Port ${port} is taken. Is Benchtake already running? Otherwise choose another: PORT=4681 npm start`);
+  console.error(
+    `Port ${port} is taken. Is Benchtake already running? Otherwise choose another: PORT=4681 npm start`,
+  );
   void stop(1);
 });
-server.listen(port, host, () => console.log(`Benchtake is ready: http://${host.includes(':') ? `[${host}]` : host}:${port}\nData folder: ${home}`));
+server.listen(port, host, () =>
+  console.log(
+    `Benchtake is ready: http://${host.includes(':') ? `[${host}]` : host}:${port}\nData folder: ${home}`,
+  ),
+);
 
 async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
   for (const [name, value] of Object.entries(plainHeaders)) response.setHeader(name, value);
@@ -53,9 +59,15 @@ async function answer(request: IncomingMessage, response: ServerResponse): Promi
   if (refused) return send(response, refused.status, refused);
   const take = film.exec(request.url?.split('?')[0] ?? '')?.[1];
   if (take !== undefined) {
-    if (request.method === 'GET' || request.method === 'HEAD') return serveFilm(request, response, filmPathOf(db, home, takeIdSchema.parse(take)));
+    if (request.method === 'GET' || request.method === 'HEAD')
+      return serveFilm(request, response, filmPathOf(db, home, takeIdSchema.parse(take)));
     response.setHeader('allow', 'GET, HEAD');
-    return send(response, 405, { type: 'about:blank', title: 'A film can only be read.', status: 405, detail: 'Use GET or HEAD.' });
+    return send(response, 405, {
+      type: 'about:blank',
+      title: 'A film can only be read.',
+      status: 405,
+      detail: 'Use GET or HEAD.',
+    });
   }
   const policy = contentSecurityPolicy(newNonce(), dev);
   request.headers['content-security-policy'] = policy;

@@ -4,10 +4,38 @@ import { type ChangeId, changeIdSchema, type JobId } from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
 import { newId } from './ids';
 import type { Database } from './open';
-import { type ChangeEntry, changes, clients, folders, instruments, jobs, markers, meters, outcomes, readings, takes, traces } from './schema';
+import {
+  type ChangeEntry,
+  changes,
+  clients,
+  folders,
+  instruments,
+  jobs,
+  markers,
+  meters,
+  narrationLines,
+  outcomes,
+  proposals,
+  readings,
+  takes,
+  traces,
+} from './schema';
 
 /** Tables whose rows people change: every change to them can be taken back. */
-const undoable = { jobs, clients, instruments, folders, takes, markers, meters, readings, traces, outcomes } as const;
+const undoable = {
+  jobs,
+  clients,
+  instruments,
+  folders,
+  takes,
+  markers,
+  meters,
+  readings,
+  traces,
+  outcomes,
+  narrationLines,
+  proposals,
+} as const;
 type Undoable = typeof undoable;
 type TableName = keyof Undoable;
 type Row<N extends TableName> = Undoable[N]['$inferSelect'];
@@ -24,13 +52,21 @@ export interface Edit {
 
 export class GoneError extends DomainError {
   constructor(what: string) {
-    super('not-found', `That ${what} is not there.`, 'It may have been deleted in another window. Load the page again, or undo the deletion.');
+    super(
+      'not-found',
+      `That ${what} is not there.`,
+      'It may have been deleted in another window. Load the page again, or undo the deletion.',
+    );
   }
 }
 
 export class ChangedSinceError extends DomainError {
   constructor() {
-    super('conflict', 'It has been changed since, so this can no longer be taken back.', 'Undo the newer changes first, or correct it by hand.');
+    super(
+      'conflict',
+      'It has been changed since, so this can no longer be taken back.',
+      'Undo the newer changes first, or correct it by hand.',
+    );
   }
 }
 
@@ -40,7 +76,12 @@ export class ChangedSinceError extends DomainError {
  * @param label what was done, for a person ("marker moved")
  * @returns the change's id with what `work` returned
  */
-export function edit<T>(db: Database, jobId: JobId | null, label: string, work: (edit: Edit) => T): { change: ChangeId; value: T } {
+export function edit<T>(
+  db: Database,
+  jobId: JobId | null,
+  label: string,
+  work: (edit: Edit) => T,
+): { change: ChangeId; value: T } {
   return db.transaction((tx) => {
     const entries: ChangeEntry[] = [];
     const value = work(recorder(db, entries));
@@ -120,7 +161,9 @@ export function undoChange(db: Database, id: ChangeId): ChangeSummary {
 function recorder(db: Database, entries: ChangeEntry[]): Edit {
   return {
     insert(table, row) {
-      db.insert(undoable[table]).values(row as never).run();
+      db.insert(undoable[table])
+        .values(row as never)
+        .run();
       const id = String(row.id);
       entries.push({ table, id, before: null, after: read(db, table, id) });
     },
@@ -128,30 +171,53 @@ function recorder(db: Database, entries: ChangeEntry[]): Edit {
       const before = read(db, table, id);
       if (!before) throw new GoneError(singular(table));
       if (Object.keys(patch).length === 0) return;
-      db.update(plain(table)).set(patch as never).where(eq(plain(table).id, id)).run();
+      db.update(plain(table))
+        .set(patch as never)
+        .where(eq(plain(table).id, id))
+        .run();
       entries.push({ table, id, before, after: read(db, table, id) });
     },
     remove(table, id) {
       const before = read(db, table, id);
       if (!before) throw new GoneError(singular(table));
-      db.delete(plain(table)).where(eq(plain(table).id, id)).run();
+      db.delete(plain(table))
+        .where(eq(plain(table).id, id))
+        .run();
       entries.push({ table, id, before, after: null });
     },
   };
 }
 
 /** Puts `to` where `from` stands; refuses where something else stands there. */
-function replace(db: Database, entry: ChangeEntry, from: ChangeEntry['before'], to: ChangeEntry['before']): void {
+function replace(
+  db: Database,
+  entry: ChangeEntry,
+  from: ChangeEntry['before'],
+  to: ChangeEntry['before'],
+): void {
   const name = tableName(entry.table);
   const table = plain(name);
   if (!sameRow(read(db, name, entry.id), from)) throw new ChangedSinceError();
   if (to === null) db.delete(table).where(eq(table.id, entry.id)).run();
-  else if (from === null) db.insert(table).values(to as never).run();
-  else db.update(table).set(to as never).where(eq(table.id, entry.id)).run();
+  else if (from === null)
+    db.insert(table)
+      .values(to as never)
+      .run();
+  else
+    db.update(table)
+      .set(to as never)
+      .where(eq(table.id, entry.id))
+      .run();
 }
 
 function read(db: Database, table: TableName, id: string): Record<string, unknown> | null {
-  return db.select().from(plain(table)).where(eq(plain(table).id, id)).get() ?? null;
+  return (
+    db
+      .select()
+      .from(plain(table))
+      .where(eq(plain(table).id, id))
+      .get() ?? null
+  );
 }
 
 function plain(name: TableName): PlainTable {
@@ -175,7 +241,10 @@ function sameRow(a: Record<string, unknown> | null, b: Record<string, unknown> |
 }
 
 function nextSequence(db: Database): number {
-  const row = db.select({ newest: sql<number | null>`max(${changes.sequence})` }).from(changes).get();
+  const row = db
+    .select({ newest: sql<number | null>`max(${changes.sequence})` })
+    .from(changes)
+    .get();
   return (row?.newest ?? 0) + 1;
 }
 

@@ -2,8 +2,8 @@ import { existsSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import BetterSqlite from 'better-sqlite3';
 import { type BetterSQLite3Database, drizzle } from 'drizzle-orm/better-sqlite3';
-import { readMigrationFiles } from 'drizzle-orm/migrator';
 import { migrate } from 'drizzle-orm/better-sqlite3/migrator';
+import { readMigrationFiles } from 'drizzle-orm/migrator';
 import { DomainError } from '@/shared/problem';
 import * as schema from './schema';
 
@@ -82,7 +82,9 @@ function pendingMigrations(client: BetterSqlite.Database, migrations: string): n
   const all = readMigrationFiles({ migrationsFolder: migrations });
   const known = client.prepare("select 1 from sqlite_master where name = '__drizzle_migrations'").get();
   if (!known) return 0;
-  const row = client.prepare('select max(created_at) as newest from __drizzle_migrations').get() as { newest: number | null };
+  const row = client.prepare('select max(created_at) as newest from __drizzle_migrations').get() as {
+    newest: number | null;
+  };
   return all.filter((migration) => migration.folderMillis > (row.newest ?? 0)).length;
 }
 
@@ -91,6 +93,9 @@ function backUp(client: BetterSqlite.Database, folder: string): void {
   mkdirSync(folder, { recursive: true });
   const stamp = new Date().toISOString().replace(/[:.]/g, '-');
   client.prepare('vacuum into ?').run(join(folder, `before-migration-${stamp}.sqlite`));
-  const old = readdirSync(folder).filter((name) => name.startsWith('before-migration-')).sort().slice(0, -backupsKept);
+  const old = readdirSync(folder)
+    .filter((name) => name.startsWith('before-migration-'))
+    .sort()
+    .slice(0, -backupsKept);
   for (const name of old) rmSync(join(folder, name));
 }

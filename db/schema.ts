@@ -8,7 +8,9 @@ import type {
   JobId,
   MarkerId,
   MeterId,
+  NarrationLineId,
   OutcomeId,
+  ProposalId,
   ReadingId,
   RecordingId,
   TakeId,
@@ -17,6 +19,7 @@ import type {
 } from '@/shared/ids';
 import type { MarkerKind } from '@/shared/markers';
 import type { Fingerprint, Hints, PeaksLevel, Probe } from '@/shared/media';
+import type { HeardProposal } from '@/shared/narration';
 import type { Basis, MeterRange, ReadingDetails, ReadingKindId, UnitId } from '@/shared/readings';
 import type { TaskKind, TaskState } from '@/shared/tasks';
 import type { AssumedCoil, WiringOutcome } from '@/shared/wiring';
@@ -54,8 +57,13 @@ export const jobs = sqliteTable(
     /** Number on the ticket, counted up from 1. */
     number: integer('number').notNull(),
     title: text('title').notNull(),
-    clientId: text('client_id').$type<ClientId>().references(() => clients.id),
-    instrumentId: text('instrument_id').$type<InstrumentId>().notNull().references(() => instruments.id),
+    clientId: text('client_id')
+      .$type<ClientId>()
+      .references(() => clients.id),
+    instrumentId: text('instrument_id')
+      .$type<InstrumentId>()
+      .notNull()
+      .references(() => instruments.id),
     demo: integer('demo', { mode: 'boolean' }).notNull().default(false),
     createdAt,
     updatedAt,
@@ -79,7 +87,10 @@ export const recordings = sqliteTable(
   'recordings',
   {
     id: text('id').$type<RecordingId>().primaryKey(),
-    folderId: text('folder_id').$type<FolderId>().notNull().references(() => folders.id),
+    folderId: text('folder_id')
+      .$type<FolderId>()
+      .notNull()
+      .references(() => folders.id),
     /** Path below the folder, with forward slashes. */
     path: text('path').notNull(),
     sizeBytes: integer('size_bytes').notNull(),
@@ -105,8 +116,14 @@ export const takes = sqliteTable(
   'takes',
   {
     id: text('id').$type<TakeId>().primaryKey(),
-    jobId: text('job_id').$type<JobId>().notNull().references(() => jobs.id),
-    recordingId: text('recording_id').$type<RecordingId>().notNull().references(() => recordings.id),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    recordingId: text('recording_id')
+      .$type<RecordingId>()
+      .notNull()
+      .references(() => recordings.id),
     /** Order given by hand; null while the film follows the recorded-at times. */
     position: integer('position'),
     /** The part that counts as film; null is the recording's own end. */
@@ -121,8 +138,14 @@ export const markers = sqliteTable(
   'markers',
   {
     id: text('id').$type<MarkerId>().primaryKey(),
-    jobId: text('job_id').$type<JobId>().notNull().references(() => jobs.id),
-    takeId: text('take_id').$type<TakeId>().notNull().references(() => takes.id),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    takeId: text('take_id')
+      .$type<TakeId>()
+      .notNull()
+      .references(() => takes.id),
     kind: text('kind').$type<MarkerKind>().notNull(),
     title: text('title').notNull(),
     note: text('note'),
@@ -145,8 +168,13 @@ export const readings = sqliteTable(
   'readings',
   {
     id: text('id').$type<ReadingId>().primaryKey(),
-    jobId: text('job_id').$type<JobId>().notNull().references(() => jobs.id),
-    takeId: text('take_id').$type<TakeId>().references(() => takes.id),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    takeId: text('take_id')
+      .$type<TakeId>()
+      .references(() => takes.id),
     ms: integer('ms'),
     kind: text('kind').$type<ReadingKindId>().notNull(),
     /** Over-range: the meter showed open. */
@@ -159,7 +187,9 @@ export const readings = sqliteTable(
     subject: text('subject').notNull(),
     between: text('between', { mode: 'json' }).$type<[string, string]>(),
     basis: text('basis').$type<Basis>().notNull(),
-    meterId: text('meter_id').$type<MeterId>().references(() => meters.id),
+    meterId: text('meter_id')
+      .$type<MeterId>()
+      .references(() => meters.id),
     details: text('details', { mode: 'json' }).$type<ReadingDetails>().notNull(),
     note: text('note'),
     createdAt,
@@ -173,8 +203,12 @@ export const tasks = sqliteTable(
   {
     id: text('id').$type<TaskId>().primaryKey(),
     kind: text('kind').$type<TaskKind>().notNull(),
-    recordingId: text('recording_id').$type<RecordingId>().references(() => recordings.id),
-    jobId: text('job_id').$type<JobId>().references(() => jobs.id),
+    recordingId: text('recording_id')
+      .$type<RecordingId>()
+      .references(() => recordings.id),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .references(() => jobs.id),
     payload: text('payload', { mode: 'json' }).$type<unknown>().notNull(),
     state: text('state').$type<TaskState>().notNull(),
     /** Part done, 0 to 1. */
@@ -219,7 +253,10 @@ export const traces = sqliteTable(
   'traces',
   {
     id: text('id').$type<TraceId>().primaryKey(),
-    jobId: text('job_id').$type<JobId>().notNull().references(() => jobs.id),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
     subject: text('subject').notNull(),
     conductors: text('conductors', { mode: 'json' }).$type<string[]>().notNull(),
     shield: integer('shield', { mode: 'boolean' }).notNull(),
@@ -237,12 +274,69 @@ export const outcomes = sqliteTable(
   'outcomes',
   {
     id: text('id').$type<OutcomeId>().primaryKey(),
-    jobId: text('job_id').$type<JobId>().notNull().references(() => jobs.id),
-    traceId: text('trace_id').$type<TraceId>().notNull().references(() => traces.id),
-    takeId: text('take_id').$type<TakeId>().references(() => takes.id),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    traceId: text('trace_id')
+      .$type<TraceId>()
+      .notNull()
+      .references(() => traces.id),
+    takeId: text('take_id')
+      .$type<TakeId>()
+      .references(() => takes.id),
     ms: integer('ms'),
     outcome: text('outcome', { mode: 'json' }).$type<WiringOutcome>().notNull(),
     createdAt,
   },
   (t) => [index('outcomes_job').on(t.jobId), index('outcomes_trace').on(t.traceId)],
+);
+
+/** A spoken line, in take time. */
+export const narrationLines = sqliteTable(
+  'narration_lines',
+  {
+    id: text('id').$type<NarrationLineId>().primaryKey(),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    takeId: text('take_id')
+      .$type<TakeId>()
+      .notNull()
+      .references(() => takes.id),
+    startMs: integer('start_ms').notNull(),
+    endMs: integer('end_ms').notNull(),
+    text: text('text').notNull(),
+    voice: text('voice'),
+    /** As it was heard, where a hand has corrected it. */
+    heardText: text('heard_text'),
+  },
+  (t) => [index('narration_lines_job').on(t.jobId), index('narration_lines_take').on(t.takeId, t.startMs)],
+);
+
+/** Something heard that could go on the record, and what the repairer decided. */
+export const proposals = sqliteTable(
+  'proposals',
+  {
+    id: text('id').$type<ProposalId>().primaryKey(),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    takeId: text('take_id')
+      .$type<TakeId>()
+      .notNull()
+      .references(() => takes.id),
+    /** The same words at the same place have the same key, so nothing is proposed twice. */
+    key: text('key').notNull(),
+    startMs: integer('start_ms').notNull(),
+    endMs: integer('end_ms').notNull(),
+    /** Type, words, confidence and payload, as heard or as changed on acceptance. */
+    heard: text('heard', { mode: 'json' }).$type<HeardProposal>().notNull(),
+    decision: text('decision').$type<'open' | 'accepted' | 'dismissed'>().notNull(),
+    /** The marker or reading that acceptance made. */
+    recordId: text('record_id'),
+  },
+  (t) => [uniqueIndex('proposals_key').on(t.jobId, t.key), index('proposals_take').on(t.takeId, t.startMs)],
 );

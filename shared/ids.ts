@@ -15,6 +15,8 @@ export const changeIdSchema = opaque.brand<'change'>();
 export const traceIdSchema = opaque.brand<'trace'>();
 export const outcomeIdSchema = opaque.brand<'outcome'>();
 export const harnessIdSchema = opaque.brand<'harness'>();
+export const narrationLineIdSchema = opaque.brand<'narration line'>();
+export const proposalIdSchema = opaque.brand<'proposal'>();
 export const clientIdSchema = opaque.brand<'client'>();
 export const instrumentIdSchema = opaque.brand<'instrument'>();
 
@@ -30,5 +32,7 @@ export type ChangeId = z.infer<typeof changeIdSchema>;
 export type TraceId = z.infer<typeof traceIdSchema>;
 export type OutcomeId = z.infer<typeof outcomeIdSchema>;
 export type HarnessId = z.infer<typeof harnessIdSchema>;
+export type NarrationLineId = z.infer<typeof narrationLineIdSchema>;
+export type ProposalId = z.infer<typeof proposalIdSchema>;
 export type ClientId = z.infer<typeof clientIdSchema>;
 export type InstrumentId = z.infer<typeof instrumentIdSchema>;

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { changeIdSchema, clientIdSchema, instrumentIdSchema, jobIdSchema } from './ids';
 import { instrumentTypeSchema } from './instruments';
 import { markerSchema, titleSchema } from './markers';
-import { readingSchema } from './readings';
+import { meterSchema, readingSchema } from './readings';
 import { takeSchema } from './takes';
 import { taskSchema } from './tasks';
 import { outcomeRecordSchema, worksheetSchema } from './traces';
@@ -21,7 +21,12 @@ export type Instrument = z.infer<typeof instrumentSchema>;
 export const clientSchema = z.object({ id: clientIdSchema, name: z.string(), alias: z.string() });
 export type Client = z.infer<typeof clientSchema>;
 
-const instrumentFields = { type: instrumentTypeSchema, maker: freeWords, model: freeWords, serial: freeWords };
+const instrumentFields = {
+  type: instrumentTypeSchema,
+  maker: freeWords,
+  model: freeWords,
+  serial: freeWords,
+};
 const clientFields = { name: z.string().trim().min(1).max(200), alias: z.string().trim().min(1).max(200) };
 
 export const newJobSchema = z.strictObject({
@@ -76,13 +81,22 @@ export const jobRecordSchema = z.object({
   takes: z.array(takeSchema),
   markers: z.array(markerSchema),
   readings: z.array(readingSchema),
+  /** All meters of the workshop: readings name theirs by id. */
+  meters: z.array(meterSchema),
   traces: z.array(worksheetSchema),
   outcomes: z.array(outcomeRecordSchema),
+  /** Changes whenever spoken lines or proposals do; they are loaded by themselves. */
+  narration: z.string(),
   tasks: z.array(taskSchema),
   undo: stepSchema,
   redo: stepSchema,
 });
 export type JobRecord = z.infer<typeof jobRecordSchema>;
 
-export const changeSchema = z.object({ id: changeIdSchema, label: z.string(), at: z.int(), undone: z.boolean() });
+export const changeSchema = z.object({
+  id: changeIdSchema,
+  label: z.string(),
+  at: z.int(),
+  undone: z.boolean(),
+});
 export type Change = z.infer<typeof changeSchema>;

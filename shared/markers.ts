@@ -37,7 +37,11 @@ const endsAfterItStarts = (m: { ms?: number | undefined; endMs?: number | null |
 const endRule = { path: ['endMs'], message: 'a span ends after it starts' };
 
 export const newMarkerSchema = z
-  .strictObject({ ...fields, title: z.string().trim().max(200).default(''), public: z.boolean().default(true) })
+  .strictObject({
+    ...fields,
+    title: z.string().trim().max(200).default(''),
+    public: z.boolean().default(true),
+  })
   .refine(endsAfterItStarts, endRule);
 export type NewMarker = z.infer<typeof newMarkerSchema>;
 

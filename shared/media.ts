@@ -69,5 +69,8 @@ export const hintsSchema = z.object({
 export type Hints = z.infer<typeof hintsSchema>;
 
 /** Hashed samples and size: enough to know a recording again after it was moved or renamed. */
-export const fingerprintSchema = z.object({ sizeBytes: z.int().nonnegative(), sha256: z.string().length(64) });
+export const fingerprintSchema = z.object({
+  sizeBytes: z.int().nonnegative(),
+  sha256: z.string().length(64),
+});
 export type Fingerprint = z.infer<typeof fingerprintSchema>;

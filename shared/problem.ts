@@ -1,7 +1,14 @@
 import { z } from 'zod';
 
 /** What went wrong, in the terms of the trade; the HTTP edge turns it into a status code. */
-export type ProblemKind = 'invalid' | 'not-found' | 'conflict' | 'gone' | 'forbidden' | 'unavailable' | 'too-large';
+export type ProblemKind =
+  | 'invalid'
+  | 'not-found'
+  | 'conflict'
+  | 'gone'
+  | 'forbidden'
+  | 'unavailable'
+  | 'too-large';
 
 /**
  * An error that a person can meet. `message` says what happened, `detail` what to do next.

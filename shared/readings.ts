@@ -34,13 +34,35 @@ export type ReadingKindId = z.infer<typeof readingKindIdSchema>;
 
 export const unitIds = [
   ...(['Ω', 'kΩ', 'MΩ', 'mV', 'V', 'µA', 'mA', 'A', 'pF', 'nF', 'µF', 'F', 'mH', 'H'] as const),
-  ...(['mm', 'cm', 'm', 'in', 'thou', '64ths', 'cents', 'Hz', 'kHz', '°C', '°F', '%RH', 'g', 'kg', 'oz', 'N', 'lbf', 'kick'] as const),
+  ...([
+    'mm',
+    'cm',
+    'm',
+    'in',
+    'thou',
+    '64ths',
+    'cents',
+    'Hz',
+    'kHz',
+    '°C',
+    '°F',
+    '%RH',
+    'g',
+    'kg',
+    'oz',
+    'lb',
+    'N',
+    'lbf',
+    'kick',
+  ] as const),
 ] as const;
 export const unitIdSchema = z.enum(unitIds);
 export type UnitId = z.infer<typeof unitIdSchema>;
 
 /** The digits as the meter showed them: 4.08, .010, -3, 6 (of 64ths). */
-export const digitsSchema = z.string().regex(/^[-+−]?(\d+([.,]\d*)?|[.,]\d+)$/, 'digits as the meter shows them, such as 4.08');
+export const digitsSchema = z
+  .string()
+  .regex(/^[-+−]?(\d+([.,]\d*)?|[.,]\d+)$/, 'digits as the meter shows them, such as 4.08');
 
 /** Accuracy of one range of a meter: ± (percent of the reading + counts of the last digit). */
 export const meterRangeSchema = z.strictObject({
@@ -54,7 +76,11 @@ export const meterRangeSchema = z.strictObject({
 });
 export type MeterRange = z.infer<typeof meterRangeSchema>;
 
-export const meterSchema = z.object({ id: meterIdSchema, name: z.string(), ranges: z.array(meterRangeSchema) });
+export const meterSchema = z.object({
+  id: meterIdSchema,
+  name: z.string(),
+  ranges: z.array(meterRangeSchema),
+});
 export type Meter = z.infer<typeof meterSchema>;
 export const newMeterSchema = z.strictObject({
   name: z.string().trim().min(1).max(100),
@@ -135,6 +161,11 @@ export type ReadingPatch = z.infer<typeof readingPatchSchema>;
 
 /** One typed line; what it leaves open is asked back. */
 export const quickReadingSchema = z
-  .strictObject({ text: z.string().trim().min(1).max(300), ...place, basis: basisSchema.optional(), meterId: meterIdSchema.nullable().optional() })
+  .strictObject({
+    text: z.string().trim().min(1).max(300),
+    ...place,
+    basis: basisSchema.optional(),
+    meterId: meterIdSchema.nullable().optional(),
+  })
   .refine(both, bothRule);
 export type QuickReading = z.infer<typeof quickReadingSchema>;

@@ -53,7 +53,10 @@ export const folderSchema = z.object({
 });
 export type Folder = z.infer<typeof folderSchema>;
 
-const offsetSchema = z.int().min(-14 * 60).max(14 * 60);
+const offsetSchema = z
+  .int()
+  .min(-14 * 60)
+  .max(14 * 60);
 export const newFolderSchema = z.strictObject({
   path: z.string().trim().min(1).max(4096),
   clockOffsetMinutes: offsetSchema.default(0),

@@ -3,8 +3,8 @@ import { jobIdSchema, outcomeIdSchema, takeIdSchema, traceIdSchema } from './ids
 import { takeMsSchema } from './markers';
 import {
   assumedCoilSchema,
-  planLineSchema,
   planKinds,
+  planLineSchema,
   planSchema,
   totalCheckSchema,
   traceAnalysisSchema,
@@ -46,7 +46,9 @@ export const newTraceSchema = z.strictObject({
 });
 export type NewTrace = z.infer<typeof newTraceSchema>;
 
-export const tracePatchSchema = z.strictObject({ ...fields, planId: z.string().max(200).nullable() }).partial();
+export const tracePatchSchema = z
+  .strictObject({ ...fields, planId: z.string().max(200).nullable() })
+  .partial();
 export type TracePatch = z.infer<typeof tracePatchSchema>;
 
 /** What was really joined, and the moment of the joint. */

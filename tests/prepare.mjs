@@ -18,12 +18,17 @@ if (missing.length > 0) {
   const packages = [...new Set(missing.map(([, name]) => name))];
   const canInstall = process.getuid?.() === 0 && spawnSync('sh', ['-c', 'command -v apt-get']).status === 0;
   if (!canInstall) {
-    console.error(`The tests need these programs: ${packages.join(', ')}.\nOn Debian: sudo apt-get install ${packages.join(' ')}`);
+    console.error(
+      `The tests need these programs: ${packages.join(', ')}.\nOn Debian: sudo apt-get install ${packages.join(' ')}`,
+    );
     process.exit(1);
   }
   console.log(`Installing what the tests need: ${packages.join(', ')}`);
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
   spawnSync('apt-get', ['update', '-qq'], { stdio: 'inherit', env });
-  const { status } = spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...packages], { stdio: 'inherit', env });
+  const { status } = spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...packages], {
+    stdio: 'inherit',
+    env,
+  });
   if (status !== 0) process.exit(status ?? 1);
 }

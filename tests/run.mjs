@@ -12,8 +12,17 @@ if (run('build.mjs', '--if-stale') !== 0) {
 }
 const folder = mkdtempSync(join(tmpdir(), 'benchtake-run-'));
 const report = join(folder, 'report.json');
-const status = run('node_modules/vitest/vitest.mjs', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`, ...process.argv.slice(2));
-const { numPassedTests, numFailedTests, numFailedTestSuites, numTotalTests } = JSON.parse(readFileSync(report, 'utf8'));
+const status = run(
+  'node_modules/vitest/vitest.mjs',
+  'run',
+  '--reporter=default',
+  '--reporter=json',
+  `--outputFile.json=${report}`,
+  ...process.argv.slice(2),
+);
+const { numPassedTests, numFailedTests, numFailedTestSuites, numTotalTests } = JSON.parse(
+  readFileSync(report, 'utf8'),
+);
 rmSync(folder, { recursive: true });
 // A file that could not even be loaded fails without a test of its own.
 const failed = numFailedTests > 0 ? numFailedTests : status === 0 ? 0 : Math.max(1, numFailedTestSuites);

@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useRef, useState } from 'react';
 import { Button } from '@/app/_parts/button';
 import { TextField } from '@/app/_parts/field';
 import { counted } from '@/app/_parts/words';
@@ -12,6 +12,7 @@ import { TicketOnRail } from './ticket-on-rail';
 /** All tickets, and a line to find one among them. */
 export function Rack({ tickets, onBookIn }: { tickets: readonly HungTicket[]; onBookIn: () => void }) {
   const router = useRouter();
+  const findBox = useRef<HTMLInputElement>(null);
   const [question, setQuestion] = useState('');
   const asked = useDeferredValue(question);
   const findable = useMemo(
@@ -24,6 +25,10 @@ export function Rack({ tickets, onBookIn }: { tickets: readonly HungTicket[]; on
     const first = findTickets(findable, question)[0];
     if (first && question.trim() !== '') router.push(`/jobs/${first.ticket.id}`);
   };
+  const showAll = () => {
+    setQuestion('');
+    findBox.current?.focus();
+  };
   return (
     <>
       <div className={styles.head}>
@@ -34,6 +39,7 @@ export function Rack({ tickets, onBookIn }: { tickets: readonly HungTicket[]; on
         <search className={styles.find}>
           <form onSubmit={goToFirst}>
             <TextField
+              ref={findBox}
               label="Find a ticket"
               hint="By title, instrument, client or number. Enter opens the first."
               type="search"
@@ -53,7 +59,7 @@ export function Rack({ tickets, onBookIn }: { tickets: readonly HungTicket[]; on
       {found.length === 0 ? (
         <div className={styles.nothing}>
           <p>No ticket holds all of these words.</p>
-          <Button onClick={() => setQuestion('')}>Show all tickets</Button>
+          <Button onClick={showAll}>Show all tickets</Button>
         </div>
       ) : (
         <ul className={styles.rack}>

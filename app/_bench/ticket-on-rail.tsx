@@ -54,7 +54,7 @@ export const TicketOnRail = memo(function TicketOnRail({ ticket }: { ticket: Hun
 function whatItHolds({ takes, filmMs, markers, readings }: HungTicket): string[] {
   if (takes === 0) return ['no takes yet', ...(readings > 0 ? [counted(readings, 'reading')] : [])];
   return [
-    filmMs > 0 ? `film ${shortTime(filmMs)}` : 'film being looked at',
+    filmMs > 0 ? `film ${shortTime(filmMs)}` : 'length not known',
     counted(takes, 'take'),
     counted(markers, 'marker'),
     counted(readings, 'reading'),

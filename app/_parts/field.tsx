@@ -11,17 +11,34 @@ interface FieldProps {
 }
 
 /** A labelled line to write on. */
-export function TextField({ label, hint, wrong = null, ...input }: FieldProps & React.ComponentProps<'input'>) {
+export function TextField({
+  label,
+  hint,
+  wrong = null,
+  ...input
+}: FieldProps & React.ComponentProps<'input'>) {
   const id = useId();
   return (
     <Frame id={id} label={label} hint={hint} wrong={wrong}>
-      <input id={id} className={styles.box} aria-invalid={wrong !== null} aria-describedby={`${id}-more`} {...input} />
+      <input
+        id={id}
+        className={styles.box}
+        aria-invalid={wrong !== null}
+        aria-describedby={`${id}-more`}
+        {...input}
+      />
     </Frame>
   );
 }
 
 /** A labelled choice of one. */
-export function ChoiceField({ label, hint, wrong = null, children, ...select }: FieldProps & React.ComponentProps<'select'>) {
+export function ChoiceField({
+  label,
+  hint,
+  wrong = null,
+  children,
+  ...select
+}: FieldProps & React.ComponentProps<'select'>) {
   const id = useId();
   return (
     <Frame id={id} label={label} hint={hint} wrong={wrong}>
@@ -32,7 +49,19 @@ export function ChoiceField({ label, hint, wrong = null, children, ...select }: 
   );
 }
 
-function Frame({ id, label, hint, wrong, children }: { id: string; label: string; hint?: string | undefined; wrong: string | null; children: React.ReactNode }) {
+function Frame({
+  id,
+  label,
+  hint,
+  wrong,
+  children,
+}: {
+  id: string;
+  label: string;
+  hint?: string | undefined;
+  wrong: string | null;
+  children: React.ReactNode;
+}) {
   return (
     <div className={styles.field}>
       <label htmlFor={id} className={styles.label}>

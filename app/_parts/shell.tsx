@@ -29,6 +29,7 @@ export function Shell({ nonce, children }: { nonce: string | undefined; children
     <NonceContext value={nonce}>
       <CSPProvider nonce={nonce}>
         <NoticesProvider>
+          {/* biome-ignore lint/a11y/useValidAnchor: it is a way to a place on the page; the click only keeps the address clean. */}
           <a href="#page" className={styles.skip} onClick={skipToPage}>
             To the page
           </a>
@@ -39,13 +40,20 @@ export function Shell({ nonce, children }: { nonce: string | undefined; children
             </Link>
             <nav className={styles.ways} aria-label="Pages">
               {ways.map(({ href, word }) => (
-                <Link key={href} href={href} className={styles.way} aria-current={path === href ? 'page' : undefined}>
+                <Link
+                  key={href}
+                  href={href}
+                  className={styles.way}
+                  aria-current={path === href ? 'page' : undefined}
+                >
                   {word}
                 </Link>
               ))}
             </nav>
           </header>
-          <div id="page" tabIndex={-1} className={styles.page}>{children}</div>
+          <div id="page" tabIndex={-1} className={styles.page}>
+            {children}
+          </div>
         </NoticesProvider>
       </CSPProvider>
     </NonceContext>
@@ -61,7 +69,15 @@ function skipToPage(event: React.MouseEvent): void {
 /** A tie-on ticket with an engraved scale. */
 function Mark() {
   return (
-    <svg width="26" height="20" viewBox="0 0 26 20" aria-hidden="true" fill="none" stroke="currentColor" strokeWidth="1.6">
+    <svg
+      width="26"
+      height="20"
+      viewBox="0 0 26 20"
+      aria-hidden="true"
+      fill="none"
+      stroke="currentColor"
+      strokeWidth="1.6"
+    >
       <path d="M7 1h18v18H7L1 10z" strokeLinejoin="round" />
       <circle cx="7.5" cy="10" r="1.6" />
       <path d="M12 19v-6M15 19v-4M18 19v-6M21 19v-4" stroke="var(--brass-bright)" />

@@ -7,7 +7,11 @@ import { ifRangeHolds, mediaTypeOf, readRange } from '@/lib/media';
 const pieceBytes = 1 << 20;
 
 /** Serves a recording by RFC 9110: whole, in one range, or its headers only. The file closes with the connection. */
-export async function serveFilm(request: IncomingMessage, response: ServerResponse, path: string): Promise<void> {
+export async function serveFilm(
+  request: IncomingMessage,
+  response: ServerResponse,
+  path: string,
+): Promise<void> {
   const info = statSync(path);
   const lastModified = info.mtime.toUTCString();
   const entityTag = `"${info.size.toString(36)}-${Math.round(info.mtimeMs).toString(36)}"`;
@@ -18,7 +22,10 @@ export async function serveFilm(request: IncomingMessage, response: ServerRespon
   response.setHeader('cache-control', 'no-cache');
   if (request.headers['if-none-match'] === entityTag) return end(response, 304);
   // RFC 9110, section 14.2: Range is defined for GET only; a HEAD tells of the whole.
-  const wanted = request.method === 'GET' && ifRangeHolds(header(request, 'if-range'), entityTag, lastModified) ? request.headers.range : undefined;
+  const wanted =
+    request.method === 'GET' && ifRangeHolds(header(request, 'if-range'), entityTag, lastModified)
+      ? request.headers.range
+      : undefined;
   const answer = readRange(wanted, info.size);
   if (answer.kind === 'unsatisfiable') {
     response.setHeader('content-range', `bytes */${info.size}`);
@@ -37,7 +44,8 @@ async function send(path: string, first: number, last: number, response: ServerR
     await pipeline(createReadStream(path, { start: first, end: last, highWaterMark: pieceBytes }), response);
   } catch (error) {
     // The page seeks by hanging up in the middle: pipeline has closed the file, and there is nobody to tell.
-    if (!(error instanceof Error && 'code' in error && error.code === 'ERR_STREAM_PREMATURE_CLOSE')) throw error;
+    if (!(error instanceof Error && 'code' in error && error.code === 'ERR_STREAM_PREMATURE_CLOSE'))
+      throw error;
   }
 }
 

@@ -9,7 +9,8 @@ const loopback = ['localhost', '127.0.0.1', '[::1]'];
 export function namesOf(host: string): Set<string> {
   const names = new Set(loopback);
   if (loopback.includes(host) || host === '::1') return names;
-  if (host !== '0.0.0.0' && host !== '::') return names.add(host.includes(':') ? `[${host}]` : host.toLowerCase());
+  if (host !== '0.0.0.0' && host !== '::')
+    return names.add(host.includes(':') ? `[${host}]` : host.toLowerCase());
   names.add(hostname().toLowerCase()).add(`${hostname().toLowerCase()}.local`);
   for (const address of Object.values(networkInterfaces()).flat()) {
     if (address) names.add(address.family === 'IPv6' ? `[${address.address}]` : address.address);
@@ -24,7 +25,11 @@ export function namesOf(host: string): Set<string> {
 export function refusal(request: IncomingMessage, names: ReadonlySet<string>): Problem | null {
   const host = request.headers.host?.toLowerCase() ?? '';
   if (!names.has(host.replace(/:\d+$/, ''))) {
-    return problem(421, 'This server does not go by that name.', 'Open it by the address that it printed when it started.');
+    return problem(
+      421,
+      'This server does not go by that name.',
+      'Open it by the address that it printed when it started.',
+    );
   }
   const { origin } = request.headers;
   if (origin !== undefined && origin.toLowerCase() !== `http://${host}`) return foreign;
@@ -34,4 +39,8 @@ export function refusal(request: IncomingMessage, names: ReadonlySet<string>): P
   return null;
 }
 
-const foreign = problem(403, 'Another page tried to use Benchtake.', 'Open Benchtake’s own page and do it there.');
+const foreign = problem(
+  403,
+  'Another page tried to use Benchtake.',
+  'Open Benchtake’s own page and do it there.',
+);

@@ -18,13 +18,27 @@ export const problemType = 'application/problem+json';
 export function asProblem(error: unknown): Problem {
   if (error instanceof ZodError) return fromZod(error);
   if (isDomainError(error)) {
-    return { type: 'about:blank', title: error.message, status: statusOf[error.kind], detail: error.detail, ...error.extra };
+    return {
+      type: 'about:blank',
+      title: error.message,
+      status: statusOf[error.kind],
+      detail: error.detail,
+      ...error.extra,
+    };
   }
   if (isDiskFull(error)) {
-    return problem(507, 'The disk is full: nothing was saved.', 'Make room on the drive that holds the data folder, then do it again.');
+    return problem(
+      507,
+      'The disk is full: nothing was saved.',
+      'Make room on the drive that holds the data folder, then do it again.',
+    );
   }
   console.error(error);
-  return problem(500, 'Something went wrong that nobody foresaw.', 'What was saved before is safe. Try again; the program’s own output tells more.');
+  return problem(
+    500,
+    'Something went wrong that nobody foresaw.',
+    'What was saved before is safe. Try again; the program’s own output tells more.',
+  );
 }
 
 export function problem(status: number, title: string, detail: string): Problem {
@@ -33,16 +47,31 @@ export function problem(status: number, title: string, detail: string): Problem 
 
 /** The pages and the server are bundled apart, so the class is known by its shape. */
 function isDomainError(error: unknown): error is DomainError {
-  return error instanceof DomainError || (error instanceof Error && 'kind' in error && 'detail' in error && typeof error.kind === 'string' && error.kind in statusOf);
+  return (
+    error instanceof DomainError ||
+    (error instanceof Error &&
+      'kind' in error &&
+      'detail' in error &&
+      typeof error.kind === 'string' &&
+      error.kind in statusOf)
+  );
 }
 
 function fromZod(error: ZodError): Problem {
-  const errors = error.issues.map((issue) => ({ pointer: `/${issue.path.map(String).join('/')}`, detail: issue.message }));
+  const errors = error.issues.map((issue) => ({
+    pointer: `/${issue.path.map(String).join('/')}`,
+    detail: issue.message,
+  }));
   const first = errors[0];
   const where = first && first.pointer !== '/' ? `“${first.pointer.slice(1)}”: ` : '';
-  return { ...problem(422, 'That does not fit.', `${where}${first?.detail ?? 'Check what was sent.'}`), errors };
+  return {
+    ...problem(422, 'That does not fit.', `${where}${first?.detail ?? 'Check what was sent.'}`),
+    errors,
+  };
 }
 
 function isDiskFull(error: unknown): boolean {
-  return error instanceof Error && 'code' in error && (error.code === 'SQLITE_FULL' || error.code === 'ENOSPC');
+  return (
+    error instanceof Error && 'code' in error && (error.code === 'SQLITE_FULL' || error.code === 'ENOSPC')
+  );
 }

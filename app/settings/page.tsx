@@ -3,6 +3,8 @@ import type { Metadata } from 'next';
 import { DemonstrationButton } from '@/app/_parts/demonstration-button';
 import { database } from '@/db/open';
 import { listFolders } from '@/lib/media/store';
+import { listMeters } from '@/lib/readings/store';
+import { Meters } from './_meters/meters';
 import { Folders } from './_settings/folders';
 import { WhoMayOpen } from './_settings/who-may-open';
 import styles from './settings.module.css';
@@ -16,6 +18,7 @@ export default function SettingsPage() {
     <main className={styles.page}>
       <h1 className={styles.title}>Settings</h1>
       <Folders folders={listFolders(database())} hereMinutes={-new Date().getTimezoneOffset()} />
+      <Meters meters={listMeters(database())} />
       <section className={styles.sheet} aria-labelledby="data">
         <h2 id="data">Data folder</h2>
         <p>

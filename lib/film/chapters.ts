@@ -22,7 +22,9 @@ export function chaptersOf(film: Film, markers: readonly Marker[], openingTitle:
     .filter((marker) => marker.public)
     .flatMap((marker) => {
       const at = filmTimeOf(film, marker);
-      return at?.shown && at.filmMs < film.durationMs ? [{ startMs: at.filmMs, title: oneLine(marker.title) }] : [];
+      return at?.shown && at.filmMs < film.durationMs
+        ? [{ startMs: at.filmMs, title: oneLine(marker.title) }]
+        : [];
     })
     .sort((a, b) => a.startMs - b.startMs);
   if (starts.length === 0) return [];

@@ -1,6 +1,15 @@
 export { type Chapter, chaptersOf } from './chapters';
-export { type ClockTake, type Film, filmTimeOf, layOut, type Moment, momentAt, type PlacedTake, stepFrom } from './clock';
+export {
+  type ClockTake,
+  type Film,
+  filmTimeOf,
+  layOut,
+  type Moment,
+  momentAt,
+  type PlacedTake,
+  stepFrom,
+} from './clock';
 export { inFilmOrder, moved } from './order';
-export { exactTime, shortTime, webvttTime } from './timecode';
 export { type Graduation, graduations } from './scale';
 export { type FilmSound, levelFor, soundOfFilm } from './sound';
+export { exactTime, shortTime, webvttTime } from './timecode';

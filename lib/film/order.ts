@@ -11,7 +11,9 @@ export interface Ordered {
  * come last; then by name as people count (take 2 before take 10).
  */
 export function inFilmOrder<T extends Ordered>(takes: readonly T[]): T[] {
-  return [...takes].sort((a, b) => last(a.position) - last(b.position) || last(a.recordedAt) - last(b.recordedAt) || byName(a, b));
+  return [...takes].sort(
+    (a, b) => last(a.position) - last(b.position) || last(a.recordedAt) - last(b.recordedAt) || byName(a, b),
+  );
 }
 
 /** The same list with one item moved to another place, counted from 0. */

@@ -20,7 +20,11 @@ export function levelFor(filmMs: number, levels: readonly number[]): number | nu
  * @param peaksOf signed bytes of a take, lowest and highest by turns, from take time 0; null while unknown
  * @param pairsPerSecond the level that all of them are on
  */
-export function soundOfFilm(film: Film, peaksOf: (takeId: string) => Int8Array | null, pairsPerSecond: number): FilmSound {
+export function soundOfFilm(
+  film: Film,
+  peaksOf: (takeId: string) => Int8Array | null,
+  pairsPerSecond: number,
+): FilmSound {
   const slots = slotAt(film.durationMs, pairsPerSecond);
   const highest = new Float32Array(slots);
   const lowest = new Float32Array(slots);

@@ -1,10 +1,26 @@
 import { and, asc, eq, inArray } from 'drizzle-orm';
-import { edit, GoneError } from '@/db/changes';
+import { type Edit, edit, GoneError } from '@/db/changes';
 import { newId } from '@/db/ids';
 import type { Database } from '@/db/open';
-import { folders, markers, outcomes, readings, recordings, takes } from '@/db/schema';
+import {
+  folders,
+  markers,
+  narrationLines,
+  outcomes,
+  proposals,
+  readings,
+  recordings,
+  takes,
+} from '@/db/schema';
 import { getRecording, moveRecording, placeOf, recordingAt } from '@/lib/media/store';
-import { type ChangeId, type JobId, type MarkerId, markerIdSchema, type TakeId, takeIdSchema } from '@/shared/ids';
+import {
+  type ChangeId,
+  type JobId,
+  type MarkerId,
+  markerIdSchema,
+  type TakeId,
+  takeIdSchema,
+} from '@/shared/ids';
 import type { Marker, MarkerPatch, NewMarker } from '@/shared/markers';
 import { DomainError } from '@/shared/problem';
 import type { Take, TakePatch } from '@/shared/takes';
@@ -29,7 +45,8 @@ export function takesOfJobs(db: Database, jobIds: readonly JobId[]): Map<JobId, 
     .all()
     .map((row) => ({ ...describe(row), position: row.take.position }));
   const byJob = new Map<JobId, Take[]>();
-  for (const { position: _, ...take } of inFilmOrder(rows)) byJob.set(take.jobId, [...(byJob.get(take.jobId) ?? []), take]);
+  for (const { position: _, ...take } of inFilmOrder(rows))
+    byJob.set(take.jobId, [...(byJob.get(take.jobId) ?? []), take]);
   return byJob;
 }
 
@@ -41,7 +58,12 @@ export function getTake(db: Database, id: TakeId): Take {
 
 /** What the film clock needs of a take. */
 export function onClock(take: Take): ClockTake {
-  return { id: take.id, durationMs: take.durationMs, trimStartMs: take.trimStartMs, trimEndMs: take.trimEndMs };
+  return {
+    id: take.id,
+    durationMs: take.durationMs,
+    trimStartMs: take.trimStartMs,
+    trimEndMs: take.trimEndMs,
+  };
 }
 
 /** Puts a recording, where it lies, into the film. A film ordered by hand gets it at the end. */
@@ -49,7 +71,12 @@ export function addTake(db: Database, jobId: JobId, path: string): { change: Cha
   const recording = recordingAt(db, placeOf(db, path));
   const siblings = rowsOf(db, jobId);
   if (siblings.some((take) => take.recordingId === recording.id)) {
-    throw new DomainError('conflict', 'That recording is already a take of this job.', 'Pick another one, or look for it on the film.', { path });
+    throw new DomainError(
+      'conflict',
+      'That recording is already a take of this job.',
+      'Pick another one, or look for it on the film.',
+      { path },
+    );
   }
   const byHand = siblings.flatMap((take) => (take.position === null ? [] : [take.position]));
   const row: TakeRow = {
@@ -65,7 +92,11 @@ export function addTake(db: Database, jobId: JobId, path: string): { change: Cha
   return { change, take: getTake(db, row.id) };
 }
 
-export function patchTake(db: Database, id: TakeId, patch: TakePatch): { change: ChangeId | null; take: Take } {
+export function patchTake(
+  db: Database,
+  id: TakeId,
+  patch: TakePatch,
+): { change: ChangeId | null; take: Take } {
   const row = takeRow(db, id);
   if (patch.path !== undefined) moveRecording(db, getRecording(db, row.recordingId), placeOf(db, patch.path));
   const trims = trimsOf(row, patch);
@@ -73,7 +104,10 @@ export function patchTake(db: Database, id: TakeId, patch: TakePatch): { change:
   if (!trims && !order) return { change: null, take: getTake(db, id) };
   const { change } = edit(db, row.jobId, order ? 'takes re-ordered' : 'take trimmed', (e) => {
     if (trims) e.update('takes', id, trims);
-    if (order) moved(order, order.indexOf(id), patch.index ?? 0).forEach((takeId, position) => { e.update('takes', takeId, { position }); });
+    if (order)
+      moved(order, order.indexOf(id), patch.index ?? 0).forEach((takeId, position) => {
+        e.update('takes', takeId, { position });
+      });
   });
   return { change, take: getTake(db, id) };
 }
@@ -85,26 +119,49 @@ export function orderByClock(db: Database, jobId: JobId): ChangeId {
   }).change;
 }
 
-/** Takes a take out of the job with its markers; readings and joints stay, without a moment. The recording is untouched. */
+/** Takes a take out of the job with its markers and narration; readings and joints stay, without a moment. The recording is untouched. */
 export function removeTake(db: Database, id: TakeId): ChangeId {
   const row = takeRow(db, id);
   return edit(db, row.jobId, 'take deleted', (e) => {
-    for (const marker of db.select().from(markers).where(eq(markers.takeId, id)).all()) e.remove('markers', marker.id);
+    for (const marker of db.select().from(markers).where(eq(markers.takeId, id)).all())
+      e.remove('markers', marker.id);
     for (const reading of db.select().from(readings).where(eq(readings.takeId, id)).all()) {
       e.update('readings', reading.id, { takeId: null, ms: null });
     }
     for (const outcome of db.select().from(outcomes).where(eq(outcomes.takeId, id)).all()) {
       e.update('outcomes', outcome.id, { takeId: null, ms: null });
     }
+    for (const line of db.select().from(narrationLines).where(eq(narrationLines.takeId, id)).all())
+      e.remove('narrationLines', line.id);
+    for (const proposal of db.select().from(proposals).where(eq(proposals.takeId, id)).all())
+      e.remove('proposals', proposal.id);
     e.remove('takes', id);
   }).change;
 }
 
 export function markersOf(db: Database, jobId: JobId): Marker[] {
-  return db.select().from(markers).where(eq(markers.jobId, jobId)).orderBy(asc(markers.ms)).all().map(asMarker);
+  return db
+    .select()
+    .from(markers)
+    .where(eq(markers.jobId, jobId))
+    .orderBy(asc(markers.ms))
+    .all()
+    .map(asMarker);
 }
 
-export function addMarker(db: Database, jobId: JobId, wanted: NewMarker): { change: ChangeId; marker: Marker } {
+export function addMarker(
+  db: Database,
+  jobId: JobId,
+  wanted: NewMarker,
+): { change: ChangeId; marker: Marker } {
+  const { change, value } = edit(db, jobId, `${wanted.kind} marker dropped`, (e) =>
+    insertMarker(db, e, jobId, wanted),
+  );
+  return { change, marker: value };
+}
+
+/** Drops a marker as part of a larger change. */
+export function insertMarker(db: Database, e: Edit, jobId: JobId, wanted: NewMarker): Marker {
   momentInJob(db, jobId, wanted.takeId, wanted.ms, wanted.endMs);
   const row = {
     id: newId(markerIdSchema),
@@ -118,11 +175,15 @@ export function addMarker(db: Database, jobId: JobId, wanted: NewMarker): { chan
     public: wanted.public,
     createdAt: Date.now(),
   };
-  const { change } = edit(db, jobId, `${wanted.kind} marker dropped`, (e) => e.insert('markers', row));
-  return { change, marker: asMarker(row) };
+  e.insert('markers', row);
+  return asMarker(row);
 }
 
-export function patchMarker(db: Database, id: MarkerId, patch: MarkerPatch): { change: ChangeId; marker: Marker } {
+export function patchMarker(
+  db: Database,
+  id: MarkerId,
+  patch: MarkerPatch,
+): { change: ChangeId; marker: Marker } {
   const row = markerRow(db, id);
   const next = { ...row, ...patch };
   momentInJob(db, row.jobId, next.takeId, next.ms, next.endMs);
@@ -136,15 +197,37 @@ export function removeMarker(db: Database, id: MarkerId): ChangeId {
 }
 
 /** Checks that a moment lies on a take of this job, inside the recording where its length is known. */
-export function momentInJob(db: Database, jobId: JobId, takeId: TakeId, ms: number, endMs?: number | null): void {
+export function momentInJob(
+  db: Database,
+  jobId: JobId,
+  takeId: TakeId,
+  ms: number,
+  endMs?: number | null,
+): void {
   const take = takesOf(db, jobId).find((candidate) => candidate.id === takeId);
-  if (!take) throw new DomainError('invalid', 'That take is not part of this job.', 'Choose a take of the job’s own film.', { takeId });
+  if (!take)
+    throw new DomainError(
+      'invalid',
+      'That take is not part of this job.',
+      'Choose a take of the job’s own film.',
+      { takeId },
+    );
   if (endMs != null && endMs <= ms) {
-    throw new DomainError('invalid', 'The span ends before it starts.', 'Move its end behind its start, or make it a point.', { ms, endMs });
+    throw new DomainError(
+      'invalid',
+      'The span ends before it starts.',
+      'Move its end behind its start, or make it a point.',
+      { ms, endMs },
+    );
   }
   const latest = endMs ?? ms;
   if (take.probe && latest > take.durationMs) {
-    throw new DomainError('invalid', 'That moment lies behind the end of the take.', `The take is ${take.durationMs} ms long.`, { ms: latest, durationMs: take.durationMs });
+    throw new DomainError(
+      'invalid',
+      'That moment lies behind the end of the take.',
+      `The take is ${take.durationMs} ms long.`,
+      { ms: latest, durationMs: take.durationMs },
+    );
   }
 }
 
@@ -159,7 +242,11 @@ function takeRow(db: Database, id: TakeId): TakeRow {
 }
 
 function markerRow(db: Database, id: MarkerId) {
-  const row = db.select().from(markers).where(and(eq(markers.id, id))).get();
+  const row = db
+    .select()
+    .from(markers)
+    .where(and(eq(markers.id, id)))
+    .get();
   if (!row) throw new GoneError('marker');
   return row;
 }
@@ -173,7 +260,12 @@ function trimsOf(row: TakeRow, patch: TakePatch): { trimStartMs: number; trimEnd
   const trimStartMs = patch.trimStartMs ?? row.trimStartMs;
   const trimEndMs = patch.trimEndMs === undefined ? row.trimEndMs : patch.trimEndMs;
   if (trimEndMs !== null && trimEndMs <= trimStartMs) {
-    throw new DomainError('invalid', 'The take would end before it starts.', 'Leave at least a moment between its start and its end.', { trimStartMs, trimEndMs });
+    throw new DomainError(
+      'invalid',
+      'The take would end before it starts.',
+      'Leave at least a moment between its start and its end.',
+      { trimStartMs, trimEndMs },
+    );
   }
   return { trimStartMs, trimEndMs };
 }
@@ -187,7 +279,11 @@ function labelFor(patch: MarkerPatch): string {
   return patch.title === undefined ? 'marker changed' : 'marker named';
 }
 
-function describe(row: { take: TakeRow; recording: typeof recordings.$inferSelect; folder: typeof folders.$inferSelect }): Take {
+function describe(row: {
+  take: TakeRow;
+  recording: typeof recordings.$inferSelect;
+  folder: typeof folders.$inferSelect;
+}): Take {
   const { take, recording, folder } = row;
   return {
     id: take.id,

@@ -12,7 +12,8 @@ export const chapterFormats = {
   text: {
     contentType: 'text/plain; charset=utf-8',
     extension: 'txt',
-    write: (chapters) => chapters.map((chapter) => `${shortTime(chapter.startMs)} ${chapter.title}\n`).join(''),
+    write: (chapters) =>
+      chapters.map((chapter) => `${shortTime(chapter.startMs)} ${chapter.title}\n`).join(''),
   },
   webvtt: {
     contentType: 'text/vtt; charset=utf-8',

@@ -10,5 +10,8 @@ import type { JobId } from '@/shared/ids';
 export function chapterListOf(db: Database, jobId: JobId): { fileName: string; chapters: Chapter[] } {
   const job = db.select().from(jobs).where(eq(jobs.id, jobId)).get();
   if (!job) throw new GoneError('job');
-  return { fileName: `job-${job.number}-chapters`, chapters: chaptersOf(filmOf(db, jobId), markersOf(db, jobId), job.title) };
+  return {
+    fileName: `job-${job.number}-chapters`,
+    chapters: chaptersOf(filmOf(db, jobId), markersOf(db, jobId), job.title),
+  };
 }

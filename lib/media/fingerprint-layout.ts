@@ -12,5 +12,8 @@ export function fingerprintBlocks(sizeBytes: number): Block[] {
   const count = middleBlocks + 2;
   if (sizeBytes <= count * blockBytes) return [{ position: 0, length: sizeBytes }];
   const last = sizeBytes - blockBytes;
-  return Array.from({ length: count }, (_, i) => ({ position: Math.floor((last * i) / (count - 1)), length: blockBytes }));
+  return Array.from({ length: count }, (_, i) => ({
+    position: Math.floor((last * i) / (count - 1)),
+    length: blockBytes,
+  }));
 }

@@ -6,7 +6,7 @@ import { edit, GoneError } from '@/db/changes';
 import { newId } from '@/db/ids';
 import type { Database } from '@/db/open';
 import { folders, jobs, recordings, takes } from '@/db/schema';
-import { type FolderId, folderIdSchema, type JobId } from '@/shared/ids';
+import { type ChangeId, type FolderId, folderIdSchema, type JobId } from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
 import type { Folder, FoundRecording, NewFolder } from '@/shared/takes';
 import { looksLikeRecording } from './recording-names';
@@ -30,7 +30,12 @@ export function addFolder(db: Database, wanted: NewFolder): Folder {
   const path = realFolder(wanted.path);
   const known = db.select().from(folders).where(eq(folders.path, path)).get();
   if (known) return asFolder(known);
-  const row = { id: newId(folderIdSchema), path, clockOffsetMinutes: wanted.clockOffsetMinutes, createdAt: Date.now() };
+  const row = {
+    id: newId(folderIdSchema),
+    path,
+    clockOffsetMinutes: wanted.clockOffsetMinutes,
+    createdAt: Date.now(),
+  };
   edit(db, null, 'recordings folder named', (e) => e.insert('folders', row));
   return asFolder(row);
 }
@@ -41,13 +46,22 @@ export function setClockOffset(db: Database, id: FolderId, clockOffsetMinutes: n
 }
 
 /** Forgets a folder that no take uses; the files in it are untouched. */
-export function forgetFolder(db: Database, id: FolderId): void {
+export function forgetFolder(db: Database, id: FolderId): ChangeId {
   folderRow(db, id);
-  const used = db.select({ id: recordings.id }).from(recordings).where(eq(recordings.folderId, id)).limit(1).get();
+  const used = db
+    .select({ id: recordings.id })
+    .from(recordings)
+    .where(eq(recordings.folderId, id))
+    .limit(1)
+    .get();
   if (used) {
-    throw new DomainError('conflict', 'Takes lie in this folder.', 'Delete those takes first, or leave the folder named: it costs nothing.');
+    throw new DomainError(
+      'conflict',
+      'Takes lie in this folder.',
+      'Delete those takes first, or leave the folder named: it costs nothing.',
+    );
   }
-  edit(db, null, 'recordings folder forgotten', (e) => e.remove('folders', id));
+  return edit(db, null, 'recordings folder forgotten', (e) => e.remove('folders', id)).change;
 }
 
 /** What lies in a recordings folder, newest first. Links that lead out of the folder are left out. */
@@ -58,7 +72,14 @@ export async function recordingsIn(db: Database, id: FolderId): Promise<FoundRec
   return found
     .map(({ path, sizeBytes, modifiedAt }) => {
       const below = relative(folder.path, path);
-      return { path, name: basename(path), under: slashes(dirname(below) === '.' ? '' : dirname(below)), sizeBytes, modifiedAt, usedBy: used.get(slashes(below)) ?? [] };
+      return {
+        path,
+        name: basename(path),
+        under: slashes(dirname(below) === '.' ? '' : dirname(below)),
+        sizeBytes,
+        modifiedAt,
+        usedBy: used.get(slashes(below)) ?? [],
+      };
     })
     .sort((a, b) => b.modifiedAt - a.modifiedAt || a.name.localeCompare(b.name, 'en', { numeric: true }));
 }
@@ -74,7 +95,11 @@ export interface Place {
 /** Finds the recordings folder that really holds a file, links resolved. Throws where none does. */
 export function placeOf(db: Database, wanted: string): Place {
   if (!isAbsolute(wanted)) {
-    throw new PathError('The path does not start at the root.', wanted, 'Give the whole path, as the folder list shows it.');
+    throw new PathError(
+      'The path does not start at the root.',
+      wanted,
+      'Give the whole path, as the folder list shows it.',
+    );
   }
   const absolutePath = realFile(wanted);
   const holder = db
@@ -84,7 +109,12 @@ export function placeOf(db: Database, wanted: string): Place {
     .filter((folder) => absolutePath.startsWith(folder.path.endsWith(sep) ? folder.path : folder.path + sep))
     .sort((a, b) => b.path.length - a.path.length)[0];
   if (!holder) {
-    throw new DomainError('forbidden', 'That file is in none of the recordings folders.', 'Name its folder under Settings first. A link that leads out of a recordings folder does not count.', { path: wanted });
+    throw new DomainError(
+      'forbidden',
+      'That file is in none of the recordings folders.',
+      'Name its folder under Settings first. A link that leads out of a recordings folder does not count.',
+      { path: wanted },
+    );
   }
   return { folderId: holder.id, path: slashes(relative(holder.path, absolutePath)), absolutePath };
 }
@@ -93,15 +123,29 @@ export function placeOf(db: Database, wanted: string): Place {
 export function openablePath(folderPath: string, path: string): string {
   const absolutePath = realFile(join(folderPath, path));
   if (!absolutePath.startsWith(folderPath.endsWith(sep) ? folderPath : folderPath + sep)) {
-    throw new DomainError('forbidden', 'The recording now leads out of its folder.', 'Put the file itself into the recordings folder, not a link.', { path });
+    throw new DomainError(
+      'forbidden',
+      'The recording now leads out of its folder.',
+      'Put the file itself into the recordings folder, not a link.',
+      { path },
+    );
   }
   return absolutePath;
 }
 
 /** Every file in every recordings folder that could be a recording of this size. */
 export async function filesOfSize(db: Database, sizeBytes: number): Promise<string[]> {
-  const trees = await Promise.all(db.select().from(folders).all().map((folder) => readTree(folder.path).catch(unreachable)));
-  return trees.flat().filter((file) => file.sizeBytes === sizeBytes).map((file) => file.path);
+  const trees = await Promise.all(
+    db
+      .select()
+      .from(folders)
+      .all()
+      .map((folder) => readTree(folder.path).catch(unreachable)),
+  );
+  return trees
+    .flat()
+    .filter((file) => file.sizeBytes === sizeBytes)
+    .map((file) => file.path);
 }
 
 interface FoundFile {
@@ -123,7 +167,8 @@ async function readTree(top: string): Promise<FoundFile[]> {
     const { folder, depth } = next;
     for (const entry of await entriesOf(folder, depth)) {
       const path = join(folder, entry.name);
-      if (entry.isDirectory() && depth < deepest && !entry.name.startsWith('.')) waiting.push({ folder: path, depth: depth + 1 });
+      if (entry.isDirectory() && depth < deepest && !entry.name.startsWith('.'))
+        waiting.push({ folder: path, depth: depth + 1 });
       else if (looksLikeRecording(entry.name)) found.push(...(await fileAt(path, entry, top)));
     }
   }
@@ -135,7 +180,12 @@ async function entriesOf(folder: string, depth: number): Promise<Dirent[]> {
     return await readdir(folder, { withFileTypes: true });
   } catch {
     if (depth > 0) return []; // A folder below that may not be read hides its own files only.
-    throw new DomainError('unavailable', 'The recordings folder cannot be read.', 'Is the drive plugged in, and may this program read it? Then try again.', { path: folder });
+    throw new DomainError(
+      'unavailable',
+      'The recordings folder cannot be read.',
+      'Is the drive plugged in, and may this program read it? Then try again.',
+      { path: folder },
+    );
   }
 }
 
@@ -155,14 +205,24 @@ function leadsInto(link: string, top: string): boolean {
 }
 
 function realFolder(wanted: string): string {
-  if (!isAbsolute(wanted)) throw new PathError('The path does not start at the root.', wanted, 'Give the whole path of the folder, for example /home/you/Videos or D:\\Videos.');
+  if (!isAbsolute(wanted))
+    throw new PathError(
+      'The path does not start at the root.',
+      wanted,
+      'Give the whole path of the folder, for example /home/you/Videos or D:\\Videos.',
+    );
   let path: string;
   try {
     path = realpathSync(wanted);
   } catch {
-    throw new PathError('There is no such folder.', wanted, 'Check the spelling. A drive must be plugged in while you name a folder on it.');
+    throw new PathError(
+      'There is no such folder.',
+      wanted,
+      'Check the spelling. A drive must be plugged in while you name a folder on it.',
+    );
   }
-  if (!statSync(path).isDirectory()) throw new PathError('That is a file, not a folder.', wanted, 'Name the folder that the file lies in.');
+  if (!statSync(path).isDirectory())
+    throw new PathError('That is a file, not a folder.', wanted, 'Name the folder that the file lies in.');
   return path;
 }
 
@@ -171,9 +231,18 @@ function realFile(wanted: string): string {
   try {
     path = realpathSync(wanted);
   } catch {
-    throw new DomainError('not-found', 'There is no such file.', 'It may have been moved or renamed, or its drive is not plugged in.', { path: wanted });
+    throw new DomainError(
+      'not-found',
+      'There is no such file.',
+      'It may have been moved or renamed, or its drive is not plugged in.',
+      { path: wanted },
+    );
   }
-  if (!statSync(path).isFile()) throw new PathError('That is a folder, not a recording.', wanted, 'Pick a file inside it.');
+  const info = statSync(path);
+  if (info.isDirectory())
+    throw new PathError('That is a folder, not a recording.', wanted, 'Pick a file inside it.');
+  if (!info.isFile())
+    throw new PathError('That is a device or a pipe, not a recording.', wanted, 'Pick an ordinary file.');
   return path;
 }
 
@@ -190,14 +259,21 @@ function asFolder(row: typeof folders.$inferSelect): Folder {
 
 function usesByPath(db: Database, folderId: FolderId) {
   const rows = db
-    .select({ path: recordings.path, jobId: jobs.id, number: jobs.number, title: jobs.title, deletedAt: jobs.deletedAt })
+    .select({
+      path: recordings.path,
+      jobId: jobs.id,
+      number: jobs.number,
+      title: jobs.title,
+      deletedAt: jobs.deletedAt,
+    })
     .from(recordings)
     .innerJoin(takes, eq(takes.recordingId, recordings.id))
     .innerJoin(jobs, eq(jobs.id, takes.jobId))
     .where(eq(recordings.folderId, folderId))
     .all();
   const uses = new Map<string, { jobId: JobId; number: number; title: string }[]>();
-  for (const { path, deletedAt, ...job } of rows) if (deletedAt === null) uses.set(path, [...(uses.get(path) ?? []), job]);
+  for (const { path, deletedAt, ...job } of rows)
+    if (deletedAt === null) uses.set(path, [...(uses.get(path) ?? []), job]);
   return uses;
 }
 

@@ -1,17 +1,9 @@
-import type { PeaksLevel } from '@/shared/media';
-
 /** Zoom levels kept on disk, finest first; each coarser one divides the finest. */
 export const peakLevels = [100, 20, 4] as const;
 const finest = peakLevels[0];
 
 export function peaksFileName(pairsPerSecond: number): string {
   return `peaks-${pairsPerSecond}.bin`;
-}
-
-/** The coarsest level that still has a pair for each pixel; the finest where none has. */
-export function levelFor(levels: readonly PeaksLevel[], pixelsPerSecond: number): PeaksLevel | null {
-  const coarsestFirst = [...levels].sort((a, b) => a.pairsPerSecond - b.pairsPerSecond);
-  return coarsestFirst.find((level) => level.pairsPerSecond >= pixelsPerSecond) ?? coarsestFirst.at(-1) ?? null;
 }
 
 /** Collects 16-bit samples into pairs (lowest, highest) of the finest level. Silence where nothing was added. */

@@ -15,7 +15,11 @@ export async function peaksFileOf(home: string, id: RecordingId, pairsPerSecond:
     return await readFile(join(folderOfRecording(home, id), peaksFileName(pairsPerSecond)));
   } catch (error) {
     if (!(error instanceof Error && 'code' in error && error.code === 'ENOENT')) throw error;
-    throw new DomainError('not-found', 'No sound has been read at that level.', 'The take tells its levels under “peaks”.');
+    throw new DomainError(
+      'not-found',
+      'No sound has been read at that level.',
+      'The take tells its levels under “peaks”.',
+    );
   }
 }
 
@@ -23,7 +27,12 @@ export async function peaksFileOf(home: string, id: RecordingId, pairsPerSecond:
 export async function stripStillOf(db: Database, home: string, id: RecordingId, ms: number): Promise<Buffer> {
   const stills = getRecording(db, id).stills ?? [];
   const nearest = [...stills].sort((a, b) => Math.abs(a - ms) - Math.abs(b - ms))[0];
-  if (nearest === undefined) throw new DomainError('not-found', 'No stills have been taken yet.', 'Wait until the pictures have been read.');
+  if (nearest === undefined)
+    throw new DomainError(
+      'not-found',
+      'No stills have been taken yet.',
+      'Wait until the pictures have been read.',
+    );
   return readFile(join(folderOfRecording(home, id), stillFileName(nearest)));
 }
 

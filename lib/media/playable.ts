@@ -40,12 +40,20 @@ const spoken: Readonly<Record<string, string>> = {
 };
 
 /** Whether common browsers can play a recording as it is; if not, why. */
-export function playableInBrowsers(container: string, video: Video | null, audio: readonly Audio[]): Playable {
+export function playableInBrowsers(
+  container: string,
+  video: Video | null,
+  audio: readonly Audio[],
+): Playable {
   const sounds = soundsByContainer[container];
   const pictures = picturesByContainer[container];
   if (!sounds || (video && !pictures)) return no(`Not all browsers open ${name(container)} files.`);
-  if (video && !pictures?.includes(video.codec)) return no(`Its picture is ${name(video.codec)}, which not all browsers can show.`);
-  if (video && !showsPixels(video)) return no(`Its picture is kept with more colour than browsers can show (${video.pixelFormat ?? 'unknown'}).`);
+  if (video && !pictures?.includes(video.codec))
+    return no(`Its picture is ${name(video.codec)}, which not all browsers can show.`);
+  if (video && !showsPixels(video))
+    return no(
+      `Its picture is kept with more colour than browsers can show (${video.pixelFormat ?? 'unknown'}).`,
+    );
   const odd = audio.find((stream) => !sounds.includes(stream.codec));
   if (odd) return no(`Its sound is ${name(odd.codec)}, which not all browsers can play.`);
   return { ok: true, reason: null };

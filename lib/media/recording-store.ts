@@ -13,7 +13,12 @@ export type Recording = typeof recordings.$inferSelect;
 
 export class RecordingMissingError extends DomainError {
   constructor(path: string) {
-    super('gone', 'The recording is not where it was.', 'If it was moved, put its new folder under Settings and press “Look for it”, or point to it by hand. Nothing on the record is lost.', { path });
+    super(
+      'gone',
+      'The recording is not where it was.',
+      'If it was moved, put its new folder under Settings and press “Look for it”, or point to it by hand. Nothing on the record is lost.',
+      { path },
+    );
   }
 }
 
@@ -51,12 +56,15 @@ export function updateRecording(db: Database, id: RecordingId, patch: Partial<Om
   db.update(recordings).set(patch).where(eq(recordings.id, id)).run();
 }
 
-/** Where the recording lies now. Marks it missing, and says so, when it does not. */
+/** Where the recording lies now. Marks it missing, and says so, when it does not; a known one that is back is ready again. */
 export function pathOfRecording(db: Database, recording: Recording): string {
   const folder = db.select().from(folders).where(eq(folders.id, recording.folderId)).get();
   if (!folder) throw new RecordingMissingError(recording.path);
   try {
-    return openablePath(folder.path, recording.path);
+    const path = openablePath(folder.path, recording.path);
+    if (recording.state === 'missing' && recording.probe)
+      updateRecording(db, recording.id, { state: 'ready' });
+    return path;
   } catch (error) {
     if (!(error instanceof DomainError) || error.kind !== 'not-found') throw error;
     noticeMissing(db, recording);
@@ -64,17 +72,33 @@ export function pathOfRecording(db: Database, recording: Recording): string {
   }
 }
 
-/** A recording that was found again elsewhere keeps all that is known of it. */
+/** A recording that was found again elsewhere keeps all that is known of it, until it turns out to be another one. */
 export function moveRecording(db: Database, recording: Recording, place: Place): void {
   const other = db
     .select()
     .from(recordings)
-    .where(and(eq(recordings.folderId, place.folderId), eq(recordings.path, place.path), ne(recordings.id, recording.id)))
+    .where(
+      and(
+        eq(recordings.folderId, place.folderId),
+        eq(recordings.path, place.path),
+        ne(recordings.id, recording.id),
+      ),
+    )
     .get();
   if (other) {
-    throw new DomainError('conflict', 'That file is already known as another recording.', 'Add it to the job as a take of its own, and delete the missing one.', { path: place.path });
+    throw new DomainError(
+      'conflict',
+      'That file is already known as another recording.',
+      'Add it to the job as a take of its own, and delete the missing one.',
+      { path: place.path },
+    );
   }
-  updateRecording(db, recording.id, { folderId: place.folderId, path: place.path, state: recording.probe ? 'ready' : 'new', problem: null });
+  updateRecording(db, recording.id, {
+    folderId: place.folderId,
+    path: place.path,
+    state: 'new',
+    problem: null,
+  });
 }
 
 export function sameFile(a: Fingerprint, b: Fingerprint): boolean {
@@ -97,7 +121,12 @@ function noticeMissing(db: Database, recording: Recording): void {
 /** The file that a page is shown for a take: the viewing copy where there is one, otherwise the recording. */
 export function filmPathOf(db: Database, home: string, takeId: TakeId): string {
   const take = db.select().from(takes).where(eq(takes.id, takeId)).get();
-  if (!take) throw new DomainError('not-found', 'There is no such take.', 'It may have been deleted; undo brings it back.');
+  if (!take)
+    throw new DomainError(
+      'not-found',
+      'There is no such take.',
+      'It may have been deleted; undo brings it back.',
+    );
   const recording = getRecording(db, take.recordingId);
   return recording.viewingCopy ? viewingCopyPath(home, recording.id) : pathOfRecording(db, recording);
 }

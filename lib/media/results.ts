@@ -3,14 +3,20 @@ import { fingerprintSchema, hintsSchema, peaksLevelSchema, probeSchema } from '@
 
 /** What each kind of work on a recording finds out; while it runs, what it has so far. */
 export const probeResultSchema = z.object({ probe: probeSchema, fingerprint: fingerprintSchema });
-export type ProbeResult = z.infer<typeof probeResultSchema>;
 
-export const soundResultSchema = z.object({ peaks: z.array(peaksLevelSchema), silences: hintsSchema.shape.silences });
+export const soundResultSchema = z.object({
+  peaks: z.array(peaksLevelSchema),
+  silences: hintsSchema.shape.silences,
+});
 export type SoundResult = z.infer<typeof soundResultSchema>;
 
 /** `stills`: take times of the stills on disk. */
-export const picturesResultSchema = z.object({ stills: z.array(z.int()), viewChanges: hintsSchema.shape.viewChanges });
+export const picturesResultSchema = z.object({
+  stills: z.array(z.int()),
+  viewChanges: hintsSchema.shape.viewChanges,
+});
 export type PicturesResult = z.infer<typeof picturesResultSchema>;
 
-export const viewingCopyResultSchema = z.object({ sizeBytes: z.int().positive() });
-export type ViewingCopyResult = z.infer<typeof viewingCopyResultSchema>;
+export interface ViewingCopyResult {
+  sizeBytes: number;
+}

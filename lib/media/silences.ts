@@ -18,7 +18,9 @@ export interface Silence {
  * @param pairs all pairs of the finest level
  */
 export function findSilences(pairs: Int8Array): Silence[] {
-  const loudness = Uint8Array.from({ length: pairs.length / 2 }, (_, i) => Math.max(-(pairs[i * 2] ?? 0), pairs[i * 2 + 1] ?? 0));
+  const loudness = Uint8Array.from({ length: pairs.length / 2 }, (_, i) =>
+    Math.max(-(pairs[i * 2] ?? 0), pairs[i * 2 + 1] ?? 0),
+  );
   const limit = quietLimit(loudness);
   const found: Silence[] = [];
   let start = -1;

@@ -8,5 +8,8 @@ const defaultStream = 1;
  * @returns its place among them; 0 also when there is none
  */
 export function chooseSound(dispositions: readonly number[]): number {
-  return Math.max(0, dispositions.findIndex((flags) => (flags & defaultStream) !== 0));
+  return Math.max(
+    0,
+    dispositions.findIndex((flags) => (flags & defaultStream) !== 0),
+  );
 }

@@ -23,7 +23,8 @@ export function placeRun(cursor: number, stamp: number | null, limit: number, sa
   if (stamp === null) return { gap: 0, skip: 0, shift: 0 };
   const drift = stamp - cursor;
   if (Math.abs(drift) <= jitterSeconds * sampleRateHz) return { gap: 0, skip: 0, shift: 0 };
-  if (drift > 0) return stamp > limit ? { gap: 0, skip: 0, shift: -drift } : { gap: drift, skip: 0, shift: 0 };
+  if (drift > 0)
+    return stamp > limit ? { gap: 0, skip: 0, shift: -drift } : { gap: drift, skip: 0, shift: 0 };
   if (cursor > 0 && -drift > overlapSeconds * sampleRateHz) return { gap: 0, skip: 0, shift: -drift };
   return { gap: 0, skip: -drift, shift: 0 };
 }

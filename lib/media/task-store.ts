@@ -1,10 +1,19 @@
 import type { Database } from '@/db/open';
 import { enqueueTask, supervisor, type TaskHandlers } from '@/lib/tasks/store';
 import type { RecordingId } from '@/shared/ids';
+import type { Fingerprint } from '@/shared/media';
 import { DomainError } from '@/shared/problem';
 import type { Task } from '@/shared/tasks';
 import { filesOfSize, placeOf } from './folder-store';
-import { folderOfRecording, getRecording, moveRecording, pathOfRecording, sameFile, updateRecording, viewingCopyPath } from './recording-store';
+import {
+  folderOfRecording,
+  getRecording,
+  moveRecording,
+  pathOfRecording,
+  sameFile,
+  updateRecording,
+  viewingCopyPath,
+} from './recording-store';
 import { picturesResultSchema, probeResultSchema, soundResultSchema } from './results';
 
 /** What becomes of what the engine finds: it is written to the recording. */
@@ -17,12 +26,21 @@ export function taskResults(db: Database, home: string): TaskHandlers {
       prepare: (id) => ({ path: path(id) }),
       onResult: (id, result) => {
         const { probe, fingerprint } = probeResultSchema.parse(result);
-        updateRecording(db, id, { probe, fingerprint, sizeBytes: probe.sizeBytes, state: 'ready', problem: null });
+        const before = getRecording(db, id).fingerprint;
+        if (before && !sameFile(before, fingerprint)) updateRecording(db, id, nothingReadYet);
+        updateRecording(db, id, {
+          probe,
+          fingerprint,
+          sizeBytes: probe.sizeBytes,
+          state: 'ready',
+          problem: null,
+        });
         lookFurther(db, id);
       },
       onFailure: (id, title, detail) => {
         // A missing recording has been marked as such where it was noticed.
-        if (getRecording(db, id).state !== 'missing') updateRecording(db, id, { state: 'failed', problem: `${title} ${detail}` });
+        if (getRecording(db, id).state !== 'missing')
+          updateRecording(db, id, { state: 'failed', problem: `${title} ${detail}` });
       },
     },
     sound: {
@@ -36,7 +54,8 @@ export function taskResults(db: Database, home: string): TaskHandlers {
     },
     pictures: {
       prepare: within,
-      onProgress: (id, partial) => updateRecording(db, id, { stills: picturesResultSchema.parse(partial).stills }),
+      onProgress: (id, partial) =>
+        updateRecording(db, id, { stills: picturesResultSchema.parse(partial).stills }),
       onResult: (id, result) => {
         const { stills, viewChanges } = picturesResultSchema.parse(result);
         updateRecording(db, id, { stills, hints: { ...hintsOf(id), viewChanges } });
@@ -51,10 +70,13 @@ export function taskResults(db: Database, home: string): TaskHandlers {
   };
 }
 
+/** Another file lies there now: what was made from the old one does not belong to it. */
+const nothingReadYet = { peaks: null, hints: null, stills: null, viewingCopy: false };
+
 /** Starts finding out what a recording is, or goes on where that stopped. */
 export function lookAtRecording(db: Database, id: RecordingId): Task | null {
   const recording = getRecording(db, id);
-  if (recording.state === 'new' || recording.state === 'failed') return enqueueTask('probe', id);
+  if (recording.state !== 'ready') return enqueueTask('probe', id);
   lookFurther(db, id);
   return null;
 }
@@ -78,17 +100,33 @@ export async function lookAgain(db: Database, id: RecordingId): Promise<Task | n
     if (!(error instanceof DomainError) || error.kind !== 'gone') throw error;
     await findAgain(db, id);
   }
-  updateRecording(db, id, { state: recording.probe ? 'ready' : 'new', problem: null, crashes: 0 });
+  updateRecording(db, id, { state: 'new', problem: null, crashes: 0 });
   return lookAtRecording(db, id);
 }
 
 async function findAgain(db: Database, id: RecordingId): Promise<void> {
   const recording = getRecording(db, id);
   for (const path of await filesOfSize(db, recording.sizeBytes)) {
-    const found = probeResultSchema.parse(await supervisor().ask('probe', { path })).fingerprint;
-    if (recording.fingerprint && sameFile(found, recording.fingerprint)) return moveRecording(db, recording, placeOf(db, path));
+    const found = await fingerprintOf(path);
+    if (found && recording.fingerprint && sameFile(found, recording.fingerprint))
+      return moveRecording(db, recording, placeOf(db, path));
   }
-  throw new DomainError('not-found', 'It lies in none of the recordings folders.', 'Name the folder it was moved to under Settings, plug in its drive, or point to it by hand under “Takes”.');
+  throw new DomainError(
+    'not-found',
+    'It lies in none of the recordings folders.',
+    'Name the folder it was moved to under Settings, plug in its drive, or point to it by hand under “Takes”.',
+  );
+}
+
+/** Null where the file, though of the right size, cannot be read as a recording. */
+async function fingerprintOf(path: string): Promise<Fingerprint | null> {
+  try {
+    return probeResultSchema.parse(await supervisor().ask('probe', { path })).fingerprint;
+  } catch (error) {
+    // The supervisor may be bundled apart from this, so its DomainError is known by its shape.
+    if (error instanceof Error && 'kind' in error) return null;
+    throw error;
+  }
 }
 
 /** Starts making a copy that browsers can play. */

@@ -29,7 +29,9 @@ export interface TimedGlance {
 
 /** Moments at which the camera seems to have been moved, or to look at something else. */
 export function findViewChanges(glances: readonly TimedGlance[]): { ms: number }[] {
-  const differences = glances.slice(1).map(({ glance }, i) => difference(glance, glances[i]?.glance ?? glance));
+  const differences = glances
+    .slice(1)
+    .map(({ glance }, i) => difference(glance, glances[i]?.glance ?? glance));
   const usual = [...differences].sort((a, b) => a - b)[differences.length >> 1] ?? 0;
   // With a handful of stills the middle one may itself be a change.
   const limit = differences.length < 4 ? leastDifference * 2 : Math.max(leastDifference, usual * timesUsual);

@@ -1,1 +1,2 @@
-export { type CautionKey, cautionKeys, cautions, cautionsFor, type JobFacts, touchableVolts } from './cautions';
+export { type CautionKey, cautionKeys, cautions } from './cautions';
+export { cautionsFor, type JobFacts, touchableVolts } from './involved';

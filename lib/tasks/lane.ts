@@ -1,6 +1,6 @@
 import { type ChildProcess, fork } from 'node:child_process';
 import { DomainError } from '@/shared/problem';
-import { type Order, type Report, reportSchema, type RunKind } from './protocol';
+import { type Order, type Report, type RunKind, reportSchema } from './protocol';
 
 export interface LaneOptions {
   /** The bundled worker script. */
@@ -24,7 +24,11 @@ export class WorkerDownError extends DomainError {
       hung: 'The decoder got stuck on this recording.',
       'too large': 'This recording asks for too much memory.',
     }[why];
-    super('unavailable', title, 'The file may be damaged: copy it from the camera again. The rest of the program goes on.');
+    super(
+      'unavailable',
+      title,
+      'The file may be damaged: copy it from the camera again. The rest of the program goes on.',
+    );
     this.why = why;
   }
 }
@@ -105,7 +109,8 @@ export class Lane {
     const child = fork(this.#options.worker, { serialization: 'advanced', execArgv: [] });
     child.on('message', (message) => this.#hear(child, reportSchema.parse(message)));
     const gone = () => {
-      if (child === this.#process) this.#down(this.#ready ? new WorkerDownError('ended') : new NotStartingError());
+      if (child === this.#process)
+        this.#down(this.#ready ? new WorkerDownError('ended') : new NotStartingError());
     };
     child.on('exit', gone);
     child.on('error', gone);
@@ -118,15 +123,26 @@ export class Lane {
     const running = this.#running;
     if (report.type === 'ready' || running?.id !== report.id) return;
     running.heardAt = performance.now();
-    if (report.type === 'progress') this.#progress(running, report.progress, report.residentBytes, report.partial);
+    if (report.type === 'progress')
+      this.#progress(running, report.progress, report.residentBytes, report.partial);
     else if (report.type === 'done') this.#over().resolve(report.result);
     else if (report.type === 'cancelled') this.#over().reject(new CancelledError());
-    else this.#over().reject(new DomainError(report.problem.kind, report.problem.title, report.problem.detail));
+    else
+      this.#over().reject(new DomainError(report.problem.kind, report.problem.title, report.problem.detail));
   }
 
   #progress(running: Running, progress: number, residentBytes: number, partial: unknown): void {
     if (residentBytes > this.#options.mostResidentBytes) this.#down(new WorkerDownError('too large'));
-    else if (running.cancelledAt === null) running.onProgress(progress, partial);
+    else if (running.cancelledAt === null) this.#pass(() => running.onProgress(progress, partial));
+  }
+
+  /** What goes wrong in writing progress down ends the work, not the server. */
+  #pass(tell: () => void): void {
+    try {
+      tell();
+    } catch (error) {
+      this.#down(error instanceof Error ? error : new Error(String(error)));
+    }
   }
 
   #look(): void {
@@ -135,7 +151,8 @@ export class Lane {
     if (running && now - this.#lookedAt > sleptMs) running.heardAt = now;
     this.#lookedAt = now;
     if (!running) return;
-    if (running.cancelledAt !== null && now - running.cancelledAt > cancelGraceMs) this.#down(new CancelledError());
+    if (running.cancelledAt !== null && now - running.cancelledAt > cancelGraceMs)
+      this.#down(new CancelledError());
     else if (now - running.heardAt > this.#options.mostSilentMs) this.#down(new WorkerDownError('hung'));
   }
 

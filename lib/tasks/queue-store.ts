@@ -24,13 +24,25 @@ export function insertTask(db: Database, kind: TaskKind, recordingId: RecordingI
     .where(and(eq(tasks.kind, kind), eq(tasks.recordingId, recordingId), inArray(tasks.state, active)))
     .get();
   if (same) return asTask(same);
-  const row = { id: newId(taskIdSchema), kind, recordingId, payload: {}, state: 'queued' as const, createdAt: Date.now() };
+  const row = {
+    id: newId(taskIdSchema),
+    kind,
+    recordingId,
+    payload: {},
+    state: 'queued' as const,
+    createdAt: Date.now(),
+  };
   return asTask(db.insert(tasks).values(row).returning().get());
 }
 
 export function getTask(db: Database, id: TaskId): Task {
   const row = db.select().from(tasks).where(eq(tasks.id, id)).get();
-  if (!row) throw new DomainError('not-found', 'There is no such task.', 'It was over long ago. Load the page again.');
+  if (!row)
+    throw new DomainError(
+      'not-found',
+      'There is no such task.',
+      'It was over long ago. Load the page again.',
+    );
   return asTask(row);
 }
 
@@ -65,7 +77,10 @@ export function changeTask(db: Database, id: TaskId, patch: Partial<Omit<TaskRow
 
 /** What ran when the program ended waits again. */
 export function requeueRunning(db: Database): void {
-  db.update(tasks).set({ state: 'queued', progress: 0, startedAt: null }).where(eq(tasks.state, 'running')).run();
+  db.update(tasks)
+    .set({ state: 'queued', progress: 0, startedAt: null })
+    .where(eq(tasks.state, 'running'))
+    .run();
 }
 
 /** @returns how often the worker has gone down over this recording by now */
@@ -80,7 +95,10 @@ export function countCrash(db: Database, id: RecordingId): number {
 }
 
 export function crashesOf(db: Database, id: RecordingId): number {
-  return db.select({ crashes: recordings.crashes }).from(recordings).where(eq(recordings.id, id)).get()?.crashes ?? 0;
+  return (
+    db.select({ crashes: recordings.crashes }).from(recordings).where(eq(recordings.id, id)).get()?.crashes ??
+    0
+  );
 }
 
 /** Forgets tasks that ended before a moment. */

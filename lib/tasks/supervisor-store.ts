@@ -5,7 +5,17 @@ import { DomainError } from '@/shared/problem';
 import type { Task, TaskKind } from '@/shared/tasks';
 import { CancelledError, Lane, type LaneOptions, WorkerDownError } from './lane';
 import type { RunKind } from './protocol';
-import { changeTask, claimTask, countCrash, crashesOf, forgetEnded, getTask, insertTask, mostCrashes, requeueRunning } from './queue-store';
+import {
+  changeTask,
+  claimTask,
+  countCrash,
+  crashesOf,
+  forgetEnded,
+  getTask,
+  insertTask,
+  mostCrashes,
+  requeueRunning,
+} from './queue-store';
 
 /** What becomes of one kind of work; given by the subject that it belongs to. */
 export interface TaskHandler {
@@ -26,7 +36,10 @@ export interface TaskOptions {
 }
 
 /** Probes have a worker of their own, so that adding a recording never waits behind long work. */
-const lanes = { quick: ['probe'], long: ['sound', 'pictures', 'viewing-copy'] } as const satisfies Record<string, readonly TaskKind[]>;
+const lanes = { quick: ['probe'], long: ['sound', 'pictures', 'viewing-copy'] } as const satisfies Record<
+  string,
+  readonly TaskKind[]
+>;
 type LaneName = keyof typeof lanes;
 const laneNames = ['quick', 'long'] as const;
 
@@ -83,7 +96,10 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
 
   /** One answer for somebody who waits; those who ask take turns. Rejects with a DomainError. */
   ask(kind: RunKind, payload: unknown): Promise<unknown> {
-    const turn = this.#lastAsked.then(() => this.#lanes.still.run(kind, payload));
+    const turn = this.#lastAsked.then(() => {
+      if (this.#stopped) throw new CancelledError('The program is ending.');
+      return this.#lanes.still.run(kind, payload);
+    });
     this.#lastAsked = turn.catch(() => undefined);
     return turn;
   }
@@ -110,6 +126,8 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
     this.#tell(task);
     const end = this.#do(name, task)
       .catch((error: unknown) => this.#failed(task, error))
+      // A handler that fails in telling of a failure must not take the server down.
+      .catch((error: unknown) => console.error(error))
       .finally(() => {
         this.#ends.delete(end);
         this.#doing.delete(name);
@@ -140,14 +158,22 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
 
   #failed(task: Task, error: unknown): void {
     // Either the program is going down, and the task is taken up at the next start; or a person called it off.
-    if (this.#stopped || error instanceof CancelledError) return;
+    if (this.#stopped || error instanceof CancelledError || getTask(this.#db, task.id).state !== 'running')
+      return;
     if (error instanceof WorkerDownError && countCrash(this.#db, recordingOf(task)) < mostCrashes) {
-      this.#tell(changeTask(this.#db, task.id, { state: 'queued', progress: 0, message: `${error.message} Trying once more.` }));
+      this.#tell(
+        changeTask(this.#db, task.id, {
+          state: 'queued',
+          progress: 0,
+          message: `${error.message} Trying once more.`,
+        }),
+      );
       return;
     }
     const { message, detail } = inWords(error);
+    const failed = { state: 'failed', message: `${message} ${detail}`, endedAt: Date.now() } as const;
+    this.#tell(changeTask(this.#db, task.id, failed));
     this.#handlers[task.kind].onFailure?.(recordingOf(task), message, detail);
-    this.#tell(changeTask(this.#db, task.id, { state: 'failed', message: `${message} ${detail}`, endedAt: Date.now() }));
   }
 
   #tell(task: Task): Task {
@@ -173,8 +199,12 @@ class LeftAloneError extends DomainError {
 }
 
 function inWords(error: unknown): { message: string; detail: string } {
-  if (error instanceof WorkerDownError) return { message: error.message, detail: `It was tried twice and is left alone now. ${error.detail}` };
+  if (error instanceof WorkerDownError)
+    return { message: error.message, detail: `It was tried twice and is left alone now. ${error.detail}` };
   if (error instanceof DomainError) return error;
   console.error(error);
-  return { message: 'The work could not be finished.', detail: error instanceof Error ? error.message : String(error) };
+  return {
+    message: 'The work could not be finished.',
+    detail: error instanceof Error ? error.message : String(error),
+  };
 }

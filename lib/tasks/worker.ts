@@ -36,7 +36,11 @@ async function run({ id, kind, payload }: Extract<Order, { type: 'run' }>): Prom
 function inWords(error: unknown): WorkProblem {
   if (error instanceof DomainError) return { kind: error.kind, title: error.message, detail: error.detail };
   if (error instanceof Error && 'code' in error && error.code === 'ENOSPC') {
-    return { kind: 'unavailable', title: 'The disk is full.', detail: 'Make room on the disk of the data folder, then look again.' };
+    return {
+      kind: 'unavailable',
+      title: 'The disk is full.',
+      detail: 'Make room on the disk of the data folder, then look again.',
+    };
   }
   console.error(error);
   const why = error instanceof Error ? error.message : String(error);

@@ -1,4 +1,5 @@
 export * from './colours';
+export * from './jack';
 export * from './plans';
-export * from './trace';
 export * from './record';
+export * from './trace';

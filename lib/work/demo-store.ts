@@ -1,5 +1,5 @@
-import { copyFileSync, mkdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { copyFileSync, mkdirSync, readFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { and, eq, isNull } from 'drizzle-orm';
 import { demoJob } from '@/db/demo/demo-job';
 import type { DemoReading } from '@/db/demo/demo-types';
@@ -7,6 +7,7 @@ import { type Database, home } from '@/db/open';
 import { changes, jobs } from '@/db/schema';
 import { addMarker, addTake } from '@/lib/film/store';
 import { addFolder, lookAtRecording } from '@/lib/media/store';
+import { importToTake } from '@/lib/narration/store';
 import { addReading } from '@/lib/readings/store';
 import { addOutcome, addTrace } from '@/lib/wiring/store';
 import type { JobId, TakeId } from '@/shared/ids';
@@ -19,15 +20,26 @@ import { addJob, asJob } from './job-store';
  * @param media folder that the demonstration recordings come in
  */
 export function loadDemonstration(db: Database, media: string): Job {
-  const known = db.select().from(jobs).where(and(eq(jobs.demo, true), isNull(jobs.deletedAt))).get();
+  const known = db
+    .select()
+    .from(jobs)
+    .where(and(eq(jobs.demo, true), isNull(jobs.deletedAt)))
+    .get();
   if (known) return asJob(known);
   const folder = copyRecordings(media);
   addFolder(db, { path: folder, clockOffsetMinutes: 0 });
   const { type, maker, model, serial } = demoJob.instrument;
   const { name, alias } = demoJob.client;
-  const job = addJob(db, { title: demoJob.title, instrument: { type, maker, model, serial }, client: { name, alias } }, true);
-  const takeIds = new Map(demoJob.takes.map((take) => [take.file, fillTake(db, job.id, join(folder, take.file), take)]));
+  const job = addJob(
+    db,
+    { title: demoJob.title, instrument: { type, maker, model, serial }, client: { name, alias } },
+    true,
+  );
+  const takeIds = new Map(
+    demoJob.takes.map((take) => [take.file, fillTake(db, job.id, join(folder, take.file), take)]),
+  );
   recordWiring(db, job.id, takeIds);
+  for (const take of demoJob.takes) speak(db, takeIds.get(take.file), join(media, take.narrationFile));
   // The demonstration is there from the start: undo must not take it apart.
   db.delete(changes).where(eq(changes.jobId, job.id)).run();
   return job;
@@ -41,7 +53,12 @@ function copyRecordings(media: string): string {
   return folder;
 }
 
-function fillTake(db: Database, jobId: JobId, path: string, { markers, readings }: (typeof demoJob.takes)[number]): TakeId {
+function fillTake(
+  db: Database,
+  jobId: JobId,
+  path: string,
+  { markers, readings }: (typeof demoJob.takes)[number],
+): TakeId {
   const { take } = addTake(db, jobId, path);
   lookAtRecording(db, take.recordingId);
   for (const marker of markers) addMarker(db, jobId, { ...marker, takeId: take.id });
@@ -49,19 +66,45 @@ function fillTake(db: Database, jobId: JobId, path: string, { markers, readings 
   return take.id;
 }
 
+/** The spoken lines lie beside the recordings as captions. */
+function speak(db: Database, takeId: TakeId | undefined, captions: string): void {
+  if (takeId)
+    importToTake(db, takeId, { bytes: readFileSync(captions), name: basename(captions), offsetMs: 0 });
+}
+
 /** The neck pickup's worksheet, and what was joined at the last joint on film. */
 function recordWiring(db: Database, jobId: JobId, takeIds: ReadonlyMap<string, TakeId>): void {
   const { subject, conductors, rows, plan, joinedAt } = demoJob.trace;
   const { trace } = addTrace(db, jobId, { subject, conductors, rows, shield: true, frame: true });
-  addOutcome(db, trace.worksheet.id, { planId: plan, takeId: takeIds.get(joinedAt.file) ?? null, ms: joinedAt.ms });
+  addOutcome(db, trace.worksheet.id, {
+    planId: plan,
+    takeId: takeIds.get(joinedAt.file) ?? null,
+    ms: joinedAt.ms,
+  });
 }
 
 function newReading(reading: DemoReading, takeId: TakeId): NewReading {
   const { subject, ms, basis } = reading;
   if (reading.kind === 'resistance') {
     const value = reading.open ? { open: true as const } : { value: reading.digits };
-    return { kind: 'resistance', ...value, unit: reading.unit, subject, between: reading.between, takeId, ms, basis };
+    return {
+      kind: 'resistance',
+      ...value,
+      unit: reading.unit,
+      subject,
+      between: reading.between,
+      takeId,
+      ms,
+      basis,
+    };
   }
   const { leads, steel, row, size } = reading;
-  return { kind: 'polarity-kick', subject, takeId, ms, basis, details: { leads, steel, row, size, sign: reading.sign === 'positive' ? 1 : -1 } };
+  return {
+    kind: 'polarity-kick',
+    subject,
+    takeId,
+    ms,
+    basis,
+    details: { leads, steel, row, size, sign: reading.sign === 'positive' ? 1 : -1 },
+  };
 }

@@ -2,10 +2,23 @@ import { and, count, desc, eq, inArray, isNull, lt, max } from 'drizzle-orm';
 import { edit, GoneError, listChanges } from '@/db/changes';
 import { newId } from '@/db/ids';
 import type { Database } from '@/db/open';
-import { changes, clients, instruments, jobs, markers, outcomes, readings, takes, traces } from '@/db/schema';
+import {
+  changes,
+  clients,
+  instruments,
+  jobs,
+  markers,
+  narrationLines,
+  outcomes,
+  proposals,
+  readings,
+  takes,
+  traces,
+} from '@/db/schema';
 import { layOut } from '@/lib/film';
 import { markersOf, onClock, takesOf, takesOfJobs } from '@/lib/film/store';
-import { readingsOf } from '@/lib/readings/store';
+import { narrationStamp } from '@/lib/narration/store';
+import { listMeters, readingsOf } from '@/lib/readings/store';
 import { activeTasksOf } from '@/lib/tasks/store';
 import { outcomesOfJob, worksheetsOf } from '@/lib/wiring/store';
 import { type ChangeId, clientIdSchema, instrumentIdSchema, type JobId, jobIdSchema } from '@/shared/ids';
@@ -30,7 +43,10 @@ export function listTickets(db: Database): Ticket[] {
     .where(isNull(jobs.deletedAt))
     .orderBy(desc(jobs.updatedAt), desc(jobs.number))
     .all();
-  const films = takesOfJobs(db, rows.map((row) => row.job.id));
+  const films = takesOfJobs(
+    db,
+    rows.map((row) => row.job.id),
+  );
   const markerCounts = countByJob(db, markers);
   const readingCounts = countByJob(db, readings);
   return rows.map(({ job, instrument, client }) => {
@@ -53,7 +69,9 @@ export function getJobRecord(db: Database, id: JobId): JobRecord {
   const job = jobRow(db, id);
   const instrument = db.select().from(instruments).where(eq(instruments.id, job.instrumentId)).get();
   if (!instrument) throw new GoneError('instrument');
-  const client = job.clientId ? db.select().from(clients).where(eq(clients.id, job.clientId)).get() : undefined;
+  const client = job.clientId
+    ? db.select().from(clients).where(eq(clients.id, job.clientId)).get()
+    : undefined;
   const steps = listChanges(db, id);
   return {
     job: asJob(job),
@@ -62,8 +80,10 @@ export function getJobRecord(db: Database, id: JobId): JobRecord {
     takes: takesOf(db, id),
     markers: markersOf(db, id),
     readings: readingsOf(db, id),
+    meters: listMeters(db),
     traces: worksheetsOf(db, id),
     outcomes: outcomesOfJob(db, id),
+    narration: narrationStamp(db, id),
     tasks: activeTasksOf(db, id),
     undo: steps.find((step) => !step.undone) ?? null,
     redo: steps.filter((step) => step.undone).at(-1) ?? null,
@@ -73,7 +93,14 @@ export function getJobRecord(db: Database, id: JobId): JobRecord {
 /** Books a job in. Making it is no step that undo takes back: a job is deleted to the bin instead. */
 export function addJob(db: Database, wanted: NewJob, demo = false): Job {
   const now = Date.now();
-  const instrument = { id: newId(instrumentIdSchema), maker: null, model: null, serial: null, ...wanted.instrument, createdAt: now };
+  const instrument = {
+    id: newId(instrumentIdSchema),
+    maker: null,
+    model: null,
+    serial: null,
+    ...wanted.instrument,
+    createdAt: now,
+  };
   const client = wanted.client && newClient(wanted.client);
   const job: JobRow = {
     id: newId(jobIdSchema),
@@ -117,7 +144,13 @@ export function deleteJob(db: Database, id: JobId): ChangeId {
 
 /** Jobs in the bin, the one deleted last first. */
 export function listBin(db: Database): Job[] {
-  return db.select().from(jobs).orderBy(desc(jobs.deletedAt)).all().filter((job) => job.deletedAt !== null).map(asJob);
+  return db
+    .select()
+    .from(jobs)
+    .orderBy(desc(jobs.deletedAt))
+    .all()
+    .filter((job) => job.deletedAt !== null)
+    .map(asJob);
 }
 
 export function restoreJob(db: Database, id: JobId): ChangeId {
@@ -127,10 +160,16 @@ export function restoreJob(db: Database, id: JobId): ChangeId {
 
 /** Clears the bin of jobs that have lain in it for 30 days: the record goes, the recordings stay. */
 export function clearOldBin(db: Database, now: number): number {
-  const old = db.select({ id: jobs.id }).from(jobs).where(lt(jobs.deletedAt, now - binMs)).all().map((job) => job.id);
+  const old = db
+    .select({ id: jobs.id })
+    .from(jobs)
+    .where(lt(jobs.deletedAt, now - binMs))
+    .all()
+    .map((job) => job.id);
   if (old.length === 0) return 0;
   db.transaction((tx) => {
-    for (const table of [outcomes, traces, markers, readings, takes, changes]) tx.delete(table).where(inArray(table.jobId, old)).run();
+    for (const table of [proposals, narrationLines, outcomes, traces, markers, readings, takes, changes])
+      tx.delete(table).where(inArray(table.jobId, old)).run();
     tx.delete(jobs).where(inArray(jobs.id, old)).run();
   });
   return old.length;
@@ -138,30 +177,54 @@ export function clearOldBin(db: Database, now: number): number {
 
 /** Throws where the job is not there. A job in the bin counts: its change can still be undone. */
 export function jobRow(db: Database, id: JobId): JobRow {
-  const row = db.select().from(jobs).where(and(eq(jobs.id, id))).get();
+  const row = db
+    .select()
+    .from(jobs)
+    .where(and(eq(jobs.id, id)))
+    .get();
   if (!row) throw new GoneError('job');
   return row;
 }
 
 function nextNumber(db: Database): number {
-  return (db.select({ newest: max(jobs.number) }).from(jobs).get()?.newest ?? 0) + 1;
+  return (
+    (db
+      .select({ newest: max(jobs.number) })
+      .from(jobs)
+      .get()?.newest ?? 0) + 1
+  );
 }
 
 function newClient(wanted: { name?: string; alias?: string | undefined }) {
-  return { id: newId(clientIdSchema), name: wanted.name ?? '', alias: wanted.alias ?? usualAlias, createdAt: Date.now() };
+  return {
+    id: newId(clientIdSchema),
+    name: wanted.name ?? '',
+    alias: wanted.alias ?? usualAlias,
+    createdAt: Date.now(),
+  };
 }
 
 function countByJob(db: Database, table: typeof markers | typeof readings): Map<JobId, number> {
   return new Map(
-    db.select({ jobId: table.jobId, rows: count() }).from(table).groupBy(table.jobId).all().map((row) => [row.jobId, row.rows]),
+    db
+      .select({ jobId: table.jobId, rows: count() })
+      .from(table)
+      .groupBy(table.jobId)
+      .all()
+      .map((row) => [row.jobId, row.rows]),
   );
 }
 
 /** A few stills spread over the film. */
 function stillsAlong(film: readonly Take[]): string[] {
-  const all = film.flatMap((take) => take.stills.map((ms) => `/api/takes/${take.id}/still?ms=${ms}&size=strip`));
+  const all = film.flatMap((take) =>
+    take.stills.map((ms) => `/api/takes/${take.id}/still?ms=${ms}&size=strip`),
+  );
   const every = Math.max(1, all.length / stillsOnTicket);
-  return Array.from({ length: Math.min(stillsOnTicket, all.length) }, (_, index) => all[Math.floor(index * every)] ?? []).flat();
+  return Array.from(
+    { length: Math.min(stillsOnTicket, all.length) },
+    (_, index) => all[Math.floor(index * every)] ?? [],
+  ).flat();
 }
 
 export function asJob({ clientId: _, instrumentId: __, ...job }: JobRow): Job {

@@ -12,13 +12,26 @@ export const sizes = {
 const axeProbe = 'sha256-LFzpE6sp9afnzR2SRbtH1VXdI8CAwj1mF5NHGMWOO9I=';
 
 /** A page in a context of its own, which fails the test on any script error or request to elsewhere. */
-export async function openPage(browser: Browser, url: string, size: keyof typeof sizes = 'desktop'): Promise<{ page: Page; context: BrowserContext; troubles: string[] }> {
-  const context = await browser.newContext({ viewport: sizes[size], permissions: ['clipboard-read', 'clipboard-write'] });
+export async function openPage(
+  browser: Browser,
+  url: string,
+  size: keyof typeof sizes = 'desktop',
+): Promise<{ page: Page; context: BrowserContext; troubles: string[] }> {
+  const context = await browser.newContext({
+    viewport: sizes[size],
+    permissions: ['clipboard-read', 'clipboard-write'],
+  });
   const page = await context.newPage();
   page.setDefaultTimeout(8_000);
   const troubles: string[] = [];
   page.on('pageerror', (error) => troubles.push(`error: ${error.message}`));
-  page.on('console', (message) => message.type() === 'error' && !message.text().includes(axeProbe) && troubles.push(`console: ${message.text()}`));
+  page.on(
+    'console',
+    (message) =>
+      message.type() === 'error' &&
+      !message.text().includes(axeProbe) &&
+      troubles.push(`console: ${message.text()}`),
+  );
   page.on('request', (request) => {
     const { origin, protocol } = new URL(request.url());
     if (protocol.startsWith('http') && origin !== new URL(url).origin) troubles.push(`request to ${origin}`);
@@ -29,12 +42,19 @@ export async function openPage(browser: Browser, url: string, size: keyof typeof
 
 /** Outside check: axe-core, an independent accessibility checker, with its WCAG 2.2 A and AA rules. */
 export async function expectAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`)).toEqual([]);
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+    .analyze();
+  expect(
+    violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`),
+  ).toEqual([]);
 }
 
 /** Nothing may stick out sideways: a phone page that scrolls sideways hides things. */
 export async function expectNoSidewaysScroll(page: Page): Promise<void> {
-  const { wide, view } = await page.evaluate(() => ({ wide: document.documentElement.scrollWidth, view: innerWidth }));
+  const { wide, view } = await page.evaluate(() => ({
+    wide: document.documentElement.scrollWidth,
+    view: innerWidth,
+  }));
   expect(wide).toBeLessThanOrEqual(view);
 }

@@ -10,13 +10,35 @@ const app = await startApp();
 const browser = await launchBrowser();
 try {
   mkdirSync(folder, { recursive: true });
-  const { job } = z.object({ job: z.object({ id: z.string() }) }).parse((await ask(app, 'POST', '/api/demo')).body);
-  for (const title of ['Four-string bass, crackles on the neck pickup', 'Ukulele, action too high', 'Fiddle, open seam']) {
-    await ask(app, 'POST', '/api/jobs', { title, instrument: { type: title.startsWith('F') && title.includes('bass') ? 'bass guitar' : title.startsWith('U') ? 'ukulele' : 'violin family' } });
+  const { job } = z
+    .object({ job: z.object({ id: z.string() }) })
+    .parse((await ask(app, 'POST', '/api/demo')).body);
+  for (const title of [
+    'Four-string bass, crackles on the neck pickup',
+    'Ukulele, action too high',
+    'Fiddle, open seam',
+  ]) {
+    await ask(app, 'POST', '/api/jobs', {
+      title,
+      instrument: {
+        type:
+          title.startsWith('F') && title.includes('bass')
+            ? 'bass guitar'
+            : title.startsWith('U')
+              ? 'ukulele'
+              : 'violin family',
+      },
+    });
   }
   await settled(app, job.id);
   const trace = (await getJob(app, job.id)).traces[0];
-  await take('job', `/jobs/${job.id}`, 'desktop', 'light', ['ArrowDown', 'ArrowDown', 'ArrowDown', 'ArrowDown', 'ArrowDown']);
+  await take('job', `/jobs/${job.id}`, 'desktop', 'light', [
+    'ArrowDown',
+    'ArrowDown',
+    'ArrowDown',
+    'ArrowDown',
+    'ArrowDown',
+  ]);
   await take('trace', `/jobs/${job.id}/trace/${trace?.id}`, 'desktop', 'light', []);
   await take('jack', `/jobs/${job.id}/jack`, 'desktop', 'light', []);
   await take('bench', '/', 'desktop', 'light', []);
@@ -26,7 +48,13 @@ try {
   await app.clear();
 }
 
-async function take(name: string, path: string, size: keyof typeof sizes, colorScheme: 'light' | 'dark', keys: string[]): Promise<void> {
+async function take(
+  name: string,
+  path: string,
+  size: keyof typeof sizes,
+  colorScheme: 'light' | 'dark',
+  keys: string[],
+): Promise<void> {
   const context = await browser.newContext({ viewport: sizes[size], colorScheme });
   const page = await context.newPage();
   await page.goto(app.url + path);

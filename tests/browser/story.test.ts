@@ -18,7 +18,11 @@ let jobId: string;
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'benchtake-story-'));
   for (const index of [1, 2, 3]) {
-    makeRecording(folder, `bass take ${index}.mp4`, { seconds: 4, hz: 220 * index, at: `2026-03-17T09:0${index}:00Z` });
+    makeRecording(folder, `bass take ${index}.mp4`, {
+      seconds: 4,
+      hz: 220 * index,
+      at: `2026-03-17T09:0${index}:00Z`,
+    });
   }
   app = await startApp();
   browser = await launchBrowser();
@@ -31,19 +35,27 @@ afterAll(async () => {
 });
 
 const sheet = () => page.getByRole('region', { name: 'Running sheet' });
-const filmMs = () => page.evaluate(() => Number(document.querySelector('[role="slider"]')?.getAttribute('aria-valuenow')) * 1000);
+const filmMs = () =>
+  page.evaluate(
+    () => Number(document.querySelector('[role="slider"]')?.getAttribute('aria-valuenow')) * 1000,
+  );
 const record = () => getJob(app, jobId);
 
 describe('the whole story of a job, by keyboard', () => {
   it('books in a job with a title and a type', async () => {
-    await page.getByRole('button', { name: /book in/i }).first().click();
+    await page
+      .getByRole('button', { name: /book in/i })
+      .first()
+      .click();
     await page.keyboard.type('Four-string bass, crackles on the neck pickup');
     const dialog = page.getByRole('dialog', { name: 'Book in a job' });
     await dialog.getByRole('combobox').selectOption('bass guitar');
     await page.keyboard.press('Enter');
     await page.waitForURL(/\/jobs\/[0-9a-z]{20}$/);
     jobId = page.url().split('/').at(-1) ?? '';
-    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Four-string bass, crackles on the neck pickup');
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe(
+      'Four-string bass, crackles on the neck pickup',
+    );
   });
 
   it('names a folder, picks three takes, and they are there at once', async () => {
@@ -51,12 +63,15 @@ describe('the whole story of a job, by keyboard', () => {
     const dialog = page.getByRole('dialog', { name: 'Add takes' });
     await dialog.getByRole('textbox').first().fill(folder);
     await page.keyboard.press('Enter');
-    for (const index of [1, 2, 3]) await dialog.getByRole('checkbox', { name: new RegExp(`bass take ${index}`) }).check();
+    for (const index of [1, 2, 3])
+      await dialog.getByRole('checkbox', { name: new RegExp(`bass take ${index}`) }).check();
     await dialog.getByRole('button', { name: /add 3 takes/i }).click();
     await dialog.waitFor({ state: 'hidden' });
     await page.getByRole('button', { name: 'Takes (3)' }).waitFor();
     const { takes } = await settled(app, jobId);
-    expect(takes.map((take) => [take.name, take.state])).toEqual([1, 2, 3].map((index) => [`bass take ${index}.mp4`, 'ready']));
+    expect(takes.map((take) => [take.name, take.state])).toEqual(
+      [1, 2, 3].map((index) => [`bass take ${index}.mp4`, 'ready']),
+    );
     await page.getByRole('slider', { name: 'Film position' }).waitFor();
   });
 
@@ -66,7 +81,11 @@ describe('the whole story of a job, by keyboard', () => {
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('Space');
-    await page.waitForFunction(() => Number(document.querySelector('[role="slider"]')?.getAttribute('aria-valuenow')) >= 5, undefined, { timeout: 20_000 });
+    await page.waitForFunction(
+      () => Number(document.querySelector('[role="slider"]')?.getAttribute('aria-valuenow')) >= 5,
+      undefined,
+      { timeout: 20_000 },
+    );
     await page.keyboard.press('Space');
     await page.getByRole('button', { name: 'Play', exact: true }).waitFor();
   });
@@ -75,15 +94,26 @@ describe('the whole story of a job, by keyboard', () => {
     await page.keyboard.press('End');
     expect(await filmMs()).toBeGreaterThanOrEqual(11_000);
     await page.keyboard.press('Shift+ArrowLeft');
-    await page.waitForFunction(() => Number(document.querySelector('[role="slider"]')?.getAttribute('aria-valuenow')) <= 2);
+    await page.waitForFunction(
+      () => Number(document.querySelector('[role="slider"]')?.getAttribute('aria-valuenow')) <= 2,
+    );
     const box = await page.getByRole('slider', { name: 'Film position' }).boundingBox();
     if (!box) throw new Error('The strip is not on the page.');
     await page.mouse.click(box.x + box.width * 0.5, box.y + box.height / 2);
-    await page.waitForFunction(() => Math.abs(Number(document.querySelector('[role="slider"]')?.getAttribute('aria-valuenow')) - 6) <= 1);
+    await page.waitForFunction(
+      () =>
+        Math.abs(Number(document.querySelector('[role="slider"]')?.getAttribute('aria-valuenow')) - 6) <= 1,
+    );
   });
 
   it('drops a marker of each kind with one key, and names it', async () => {
-    const titles = { i: 'Case open', d: 'It crackles', m: 'Meter on the neck pickup', w: 'New lead', r: 'Quiet' };
+    const titles = {
+      i: 'Case open',
+      d: 'It crackles',
+      m: 'Meter on the neck pickup',
+      w: 'New lead',
+      r: 'Quiet',
+    };
     await page.keyboard.press('Home');
     for (const [key, title] of Object.entries(titles)) {
       await page.keyboard.press(key);
@@ -114,7 +144,16 @@ describe('the whole story of a job, by keyboard', () => {
     await sheet().getByText('7.9 kΩ').waitFor();
     const { readings, markers } = await record();
     const marker = markers.find((candidate) => candidate.kind === 'measurement');
-    expect(readings).toMatchObject([{ kind: 'resistance', valueText: '7.9', unit: 'kΩ', baseValue: 7900, subject: 'neck pickup', basis: 'measured' }]);
+    expect(readings).toMatchObject([
+      {
+        kind: 'resistance',
+        valueText: '7.9',
+        unit: 'kΩ',
+        baseValue: 7900,
+        subject: 'neck pickup',
+        basis: 'measured',
+      },
+    ]);
     expect(readings[0]?.takeId).toBe(marker?.takeId);
     expect(Math.abs((readings[0]?.ms ?? 0) - (marker?.ms ?? 0))).toBeLessThanOrEqual(40);
   });
@@ -161,10 +200,12 @@ describe('the whole story of a job, by keyboard', () => {
     await page.mouse.down();
     await page.mouse.move(box.x + box.width / 2 + 120, box.y + box.height / 2, { steps: 5 });
     await page.mouse.up();
-    await expect.poll(async () => {
-      const after = (await record()).markers.find((candidate) => candidate.title === 'Quiet');
-      return after && before ? after.takeId !== before.takeId || after.ms > before.ms : false;
-    }).toBe(true);
+    await expect
+      .poll(async () => {
+        const after = (await record()).markers.find((candidate) => candidate.title === 'Quiet');
+        return after && before ? after.takeId !== before.takeId || after.ms > before.ms : false;
+      })
+      .toBe(true);
   });
 
   it('shows the sheet following the film', async () => {
@@ -207,7 +248,14 @@ describe('the whole story of a job, by keyboard', () => {
 
   it('made no script error and asked nobody else', () => {
     // The page was open while the server was killed: those failed calls are the only ones allowed.
-    expect(troubles.filter((trouble) => !/ERR_CONNECTION_REFUSED|ERR_INCOMPLETE_CHUNKED|ERR_CONNECTION_RESET|Failed to fetch|ERR_EMPTY/.test(trouble))).toEqual([]);
+    expect(
+      troubles.filter(
+        (trouble) =>
+          !/ERR_CONNECTION_REFUSED|ERR_INCOMPLETE_CHUNKED|ERR_CONNECTION_RESET|Failed to fetch|ERR_EMPTY/.test(
+            trouble,
+          ),
+      ),
+    ).toEqual([]);
   });
 });
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { jobRecordSchema, type JobRecord } from '@/shared/jobs';
+import { type JobRecord, jobRecordSchema } from '@/shared/jobs';
 import { type Folder, folderSchema, takeSchema } from '@/shared/takes';
 import type { App } from '../app';
 
@@ -10,7 +10,13 @@ export interface Answer {
 }
 
 /** Asks a route as another program would: JSON out, JSON or text back. */
-export async function ask(app: App, method: string, path: string, body?: unknown, headers: Record<string, string> = {}): Promise<Answer> {
+export async function ask(
+  app: App,
+  method: string,
+  path: string,
+  body?: unknown,
+  headers: Record<string, string> = {},
+): Promise<Answer> {
   const response = await fetch(app.url + path, {
     method,
     headers: { ...(body === undefined ? {} : { 'content-type': 'application/json' }), ...headers },
@@ -21,7 +27,10 @@ export async function ask(app: App, method: string, path: string, body?: unknown
   return { status: response.status, headers: response.headers, body: isJson ? JSON.parse(text) : text };
 }
 
-export async function makeJob(app: App, title = 'Four-string bass, crackles on the neck pickup'): Promise<JobRecord> {
+export async function makeJob(
+  app: App,
+  title = 'Four-string bass, crackles on the neck pickup',
+): Promise<JobRecord> {
   const { body } = await ask(app, 'POST', '/api/jobs', { title, instrument: { type: 'bass guitar' } });
   return jobRecordSchema.parse(body);
 }
@@ -35,16 +44,23 @@ export async function nameFolder(app: App, path: string): Promise<Folder> {
 }
 
 export async function addTake(app: App, jobId: string, path: string) {
-  return z.looseObject({ take: takeSchema }).parse((await ask(app, 'POST', `/api/jobs/${jobId}/takes`, { path })).body).take;
+  return z
+    .looseObject({ take: takeSchema })
+    .parse((await ask(app, 'POST', `/api/jobs/${jobId}/takes`, { path })).body).take;
 }
 
 /** Asks again until it is as wanted; fails with what it last was. */
-export async function until<T>(get: () => Promise<T>, wanted: (value: T) => boolean, forMs = 60_000): Promise<T> {
+export async function until<T>(
+  get: () => Promise<T>,
+  wanted: (value: T) => boolean,
+  forMs = 60_000,
+): Promise<T> {
   const end = Date.now() + forMs;
   for (;;) {
     const value = await get();
     if (wanted(value)) return value;
-    if (Date.now() > end) throw new Error(`It never came about; last: ${JSON.stringify(value).slice(0, 2000)}`);
+    if (Date.now() > end)
+      throw new Error(`It never came about; last: ${JSON.stringify(value).slice(0, 2000)}`);
     await new Promise((resolve) => setTimeout(resolve, 100));
   }
 }

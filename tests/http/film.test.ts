@@ -15,7 +15,21 @@ let bytes: Buffer;
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'benchtake-films-'));
-  const path = makeRecording(folder, 'take 1.mp4', { seconds: 20, extra: ['-b:v', '3M', '-minrate', '3M', '-maxrate', '3M', '-bufsize', '1M', '-x264-params', 'nal-hrd=cbr'] });
+  const path = makeRecording(folder, 'take 1.mp4', {
+    seconds: 20,
+    extra: [
+      '-b:v',
+      '3M',
+      '-minrate',
+      '3M',
+      '-maxrate',
+      '3M',
+      '-bufsize',
+      '1M',
+      '-x264-params',
+      'nal-hrd=cbr',
+    ],
+  });
   bytes = readFileSync(path);
   app = await startApp();
   await nameFolder(app, folder);
@@ -85,19 +99,29 @@ describe('a film over HTTP', () => {
   });
 
   it('closes its file when the client goes away', async () => {
-    const open = () => readdirSync(`/proc/${app.pid()}/fd`).filter((fd) => {
-      try {
-        return readlinkSync(`/proc/${app.pid()}/fd/${fd}`).endsWith('take 1.mp4');
-      } catch {
-        return false; // Closed between the listing and the look.
-      }
-    }).length;
+    const open = () =>
+      readdirSync(`/proc/${app.pid()}/fd`).filter((fd) => {
+        try {
+          return readlinkSync(`/proc/${app.pid()}/fd/${fd}`).endsWith('take 1.mp4');
+        } catch {
+          return false; // Closed between the listing and the look.
+        }
+      }).length;
     for (let index = 0; index < 40; index++) {
       const leaving = new AbortController();
-      const response = await fetch(address, { headers: { range: `bytes=${index * 1000}-` }, signal: leaving.signal });
+      const response = await fetch(address, {
+        headers: { range: `bytes=${index * 1000}-` },
+        signal: leaving.signal,
+      });
       await response.body?.getReader().read();
       leaving.abort();
     }
-    expect(await until(async () => open(), (count) => count === 0, 10_000)).toBe(0);
+    expect(
+      await until(
+        async () => open(),
+        (count) => count === 0,
+        10_000,
+      ),
+    ).toBe(0);
   });
 });

@@ -23,11 +23,18 @@ function raw(headers: Record<string, string>, method = 'GET', path = '/api/jobs'
 
 describe('who may call', () => {
   it('our own names, on our own port', async () => {
-    for (const host of ['127.0.0.1', 'localhost', 'LOCALHOST']) expect(await raw({ host: `${host}:${app.port}` })).toBe(200);
+    for (const host of ['127.0.0.1', 'localhost', 'LOCALHOST'])
+      expect(await raw({ host: `${host}:${app.port}` })).toBe(200);
   });
 
   it('no rebound name, no missing name', async () => {
-    for (const host of ['evil.example', `evil.example:${app.port}`, '127.0.0.1.evil.example', '192.168.0.9', '0.0.0.0']) {
+    for (const host of [
+      'evil.example',
+      `evil.example:${app.port}`,
+      '127.0.0.1.evil.example',
+      '192.168.0.9',
+      '0.0.0.0',
+    ]) {
       expect(await raw({ host }), host).toBe(421);
       expect(await raw({ host }, 'GET', '/'), host).toBe(421);
       expect(await raw({ host }, 'GET', '/api/takes/00000000000000000000/film'), host).toBe(421);
@@ -41,7 +48,9 @@ describe('who may call', () => {
     expect(await raw({ host, origin: `http://127.0.0.1:${app.port + 1}` }, 'POST')).toBe(403);
     expect(await raw({ host, 'sec-fetch-site': 'cross-site', 'sec-fetch-mode': 'no-cors' })).toBe(403);
     expect(await raw({ host, 'sec-fetch-site': 'same-site', 'sec-fetch-mode': 'cors' })).toBe(403);
-    expect(await raw({ host, 'sec-fetch-site': 'cross-site', 'sec-fetch-mode': 'navigate' }, 'GET', '/')).toBe(200);
+    expect(
+      await raw({ host, 'sec-fetch-site': 'cross-site', 'sec-fetch-mode': 'navigate' }, 'GET', '/'),
+    ).toBe(200);
     expect(await raw({ host, origin: `http://${host}`, 'sec-fetch-site': 'same-origin' })).toBe(200);
   });
 });
@@ -69,13 +78,21 @@ describe('problems', () => {
   const expectProblem = ({ status, headers, body }: Awaited<ReturnType<typeof ask>>, wanted: number) => {
     expect(status).toBe(wanted);
     expect(headers.get('content-type')).toBe('application/problem+json');
-    expect(body).toMatchObject({ type: expect.any(String), title: expect.any(String), status: wanted, detail: expect.any(String) });
+    expect(body).toMatchObject({
+      type: expect.any(String),
+      title: expect.any(String),
+      status: wanted,
+      detail: expect.any(String),
+    });
   };
 
   it('tell what is wrong and what to do', async () => {
     const { job } = await makeJob(app);
     expectProblem(await ask(app, 'POST', '/api/jobs', { title: '' }), 422);
-    expectProblem(await ask(app, 'POST', '/api/jobs', { title: 'x', instrument: { type: 'lute' }, colour: 'red' }), 422);
+    expectProblem(
+      await ask(app, 'POST', '/api/jobs', { title: 'x', instrument: { type: 'lute' }, colour: 'red' }),
+      422,
+    );
     expectProblem(await ask(app, 'POST', '/api/jobs', '{"title":'), 400);
     expectProblem(await ask(app, 'GET', '/api/jobs/00000000000000000000'), 404);
     expectProblem(await ask(app, 'GET', '/api/jobs/not-an-id'), 422);

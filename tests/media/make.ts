@@ -26,12 +26,23 @@ export function recording(name: string, ...args: string[]): string {
   return path;
 }
 
-export const picture = (seconds: number, size = '160x90', rate = 25): string[] => ['-f', 'lavfi', '-i', `testsrc2=s=${size}:r=${rate}:d=${seconds}`];
-export const tone = (seconds: number, hz = 440, rateHz = 48000): string[] => ['-f', 'lavfi', '-i', `sine=f=${hz}:r=${rateHz}:d=${seconds}`];
+export const picture = (seconds: number, size = '160x90', rate = 25): string[] => [
+  '-f',
+  'lavfi',
+  '-i',
+  `testsrc2=s=${size}:r=${rate}:d=${seconds}`,
+];
+export const tone = (seconds: number, hz = 440, rateHz = 48000): string[] => [
+  '-f',
+  'lavfi',
+  '-i',
+  `sine=f=${hz}:r=${rateHz}:d=${seconds}`,
+];
 
 /** H.264 as every camera writes it, made fast. */
 export const h264 = ['-c:v', 'libx264', '-preset', 'ultrafast', '-pix_fmt', 'yuv420p', '-g', '25'];
 export const aac = ['-c:a', 'aac', '-b:a', '96k'];
 
 /** A plain recording: H.264 and AAC in MP4. */
-export const plain = (seconds = 4): string => recording(`plain-${seconds}.mp4`, ...picture(seconds), ...tone(seconds), ...h264, ...aac);
+export const plain = (seconds = 4): string =>
+  recording(`plain-${seconds}.mp4`, ...picture(seconds), ...tone(seconds), ...h264, ...aac);

@@ -35,5 +35,7 @@ export function taskEvents(request: Request, only: Task | null): Response {
     },
     cancel: () => release(),
   });
-  return new Response(stream, { headers: { 'content-type': 'text/event-stream', 'cache-control': 'no-store' } });
+  return new Response(stream, {
+    headers: { 'content-type': 'text/event-stream', 'cache-control': 'no-store' },
+  });
 }

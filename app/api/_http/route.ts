@@ -16,7 +16,8 @@ export function route(work: Work) {
     try {
       return await work(request, await context.params);
     } catch (error) {
-      if (error instanceof BodyError) return problemAnswer(problem(error.status, error.message, error.detail));
+      if (error instanceof BodyError)
+        return problemAnswer(problem(error.status, error.message, error.detail));
       return problemAnswer(asProblem(error));
     }
   };
@@ -44,9 +45,24 @@ export async function body<T>(request: Request, schema: z.ZodType<T>): Promise<T
   try {
     value = text === '' ? {} : JSON.parse(text);
   } catch {
-    throw new BodyError(400, 'The body is not JSON.', 'Send one JSON object with content type application/json.');
+    throw new BodyError(
+      400,
+      'The body is not JSON.',
+      'Send one JSON object with content type application/json.',
+    );
   }
   return schema.parse(value);
+}
+
+/** Longest captions file: a day of talk. */
+const mostFileBytes = 20_000_000;
+
+/** The body as it is, for a file that is no JSON. */
+export async function bytes(request: Request): Promise<Uint8Array> {
+  const file = new Uint8Array(await request.arrayBuffer());
+  if (file.length > mostFileBytes)
+    throw new BodyError(413, 'That file is too large for captions.', 'Send less than 20 MB.');
+  return file;
 }
 
 /** The query of the address, checked against its contract. */

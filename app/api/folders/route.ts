@@ -7,4 +7,6 @@ export const dynamic = 'force-dynamic';
 
 export const GET = route(() => Response.json({ folders: listFolders(database()) }));
 
-export const POST = route(async (request) => Response.json(addFolder(database(), await body(request, newFolderSchema)), { status: 201 }));
+export const POST = route(async (request) =>
+  Response.json(addFolder(database(), await body(request, newFolderSchema)), { status: 201 }),
+);

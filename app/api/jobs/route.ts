@@ -9,5 +9,8 @@ export const GET = route(() => Response.json({ jobs: listTickets(database()) }))
 
 export const POST = route(async (request) => {
   const job = addJob(database(), await body(request, newJobSchema));
-  return Response.json(getJobRecord(database(), job.id), { status: 201, headers: { location: `/api/jobs/${job.id}` } });
+  return Response.json(getJobRecord(database(), job.id), {
+    status: 201,
+    headers: { location: `/api/jobs/${job.id}` },
+  });
 });

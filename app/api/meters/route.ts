@@ -7,4 +7,6 @@ export const dynamic = 'force-dynamic';
 
 export const GET = route(() => Response.json({ meters: listMeters(database()) }));
 
-export const POST = route(async (request) => Response.json(addMeter(database(), await body(request, newMeterSchema)), { status: 201 }));
+export const POST = route(async (request) =>
+  Response.json(addMeter(database(), await body(request, newMeterSchema)), { status: 201 }),
+);

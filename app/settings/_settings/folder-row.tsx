@@ -7,12 +7,13 @@ import { call } from '@/app/_parts/call';
 import { useNotices } from '@/app/_parts/notices';
 import { ProblemNote } from '@/app/_parts/problem-note';
 import { useAttempt } from '@/app/_parts/use-attempt';
-import { changeIdSchema } from '@/shared/ids';
+import { type ChangeId, changeIdSchema } from '@/shared/ids';
 import { type Folder, folderSchema } from '@/shared/takes';
 import styles from '../settings.module.css';
 import { ClockForm } from './clock-form';
 
-const changedSchema = z.object({ change: changeIdSchema });
+/** Where the route names the change, it can be taken back. */
+const changedSchema = z.object({ change: changeIdSchema.optional() });
 
 /** One recordings folder: where it is, whether it can be read, and what its cameras' clocks say. */
 export function FolderRow({ folder, onForgotten }: { folder: Folder; onForgotten: () => void }) {
@@ -30,7 +31,7 @@ export function FolderRow({ folder, onForgotten }: { folder: Folder; onForgotten
       await setClock(clockOffsetMinutes);
       notices.done('Camera clock set', () => void setClock(folder.clockOffsetMinutes).catch(notices.wrong));
     });
-  const nameAgain = async (change: string) => {
+  const nameAgain = async (change: ChangeId) => {
     await call('POST', `/api/changes/${change}/undo`, z.unknown());
     router.refresh();
   };
@@ -39,7 +40,7 @@ export function FolderRow({ folder, onForgotten }: { folder: Folder; onForgotten
       const { change } = await call('DELETE', address, changedSchema);
       notices.done(
         'Folder forgotten; its files are untouched',
-        () => void nameAgain(change).catch(notices.wrong),
+        change && (() => void nameAgain(change).catch(notices.wrong)),
       );
       onForgotten();
     });

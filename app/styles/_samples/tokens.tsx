@@ -23,9 +23,9 @@ export function Tokens() {
           {grounds.map((ground) => (
             <li key={ground} className={styles.swatch} style={{ background: `var(--${ground})` }}>
               <code>{ground}</code>
-              {inks.map((ink) => (
-                <span key={ink} style={{ color: `var(--${inkOn(ink, ground)})` }}>
-                  {inkOn(ink, ground)}
+              {inksOn(ground).map((ink) => (
+                <span key={ink} style={{ color: `var(--${ink})` }}>
+                  {ink}
                 </span>
               ))}
             </li>
@@ -58,6 +58,6 @@ export function Tokens() {
 }
 
 /** The bench and the coloured grounds carry plain ink only: nothing else keeps 4.5:1 on them. */
-function inkOn(ink: (typeof inks)[number], ground: (typeof grounds)[number]): string {
-  return ground.startsWith('paper') ? ink : 'ink';
+function inksOn(ground: (typeof grounds)[number]): readonly (typeof inks)[number][] {
+  return ground.startsWith('paper') ? inks : ['ink'];
 }

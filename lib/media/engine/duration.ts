@@ -15,12 +15,16 @@ export async function endSeconds(input: Input, path: string, pace: Pace): Promis
 function writtenEnd({ video, sound, format, startSeconds }: Input): number | null {
   const ends = [video, sound].filter((stream) => stream !== null).map(endOf);
   if (ends.length > 0 && ends.every((end) => end !== null)) return Math.max(...ends);
-  return format.duration > 0n && format.duration !== AV_NOPTS_VALUE ? (startSeconds ?? 0) + Number(format.duration) / 1e6 : null;
+  return format.duration > 0n && format.duration !== AV_NOPTS_VALUE
+    ? (startSeconds ?? 0) + Number(format.duration) / 1e6
+    : null;
 }
 
 function endOf(stream: Stream): number | null {
   const start = startOf(stream);
-  return start === null || stream.duration <= 0n ? null : start + Number(stream.duration) * stream.timeBase.toDouble();
+  return start === null || stream.duration <= 0n
+    ? null
+    : start + Number(stream.duration) * stream.timeBase.toDouble();
 }
 
 /** Reads every packet, in a handle of its own, for the end of the last one. */

@@ -9,7 +9,11 @@ export class RecordingUnreadableError extends DomainError {
 
 export const problems = {
   missing: () =>
-    new DomainError('gone', 'The recording is not there.', 'It may have been moved or renamed, or its drive is not plugged in.'),
+    new DomainError(
+      'gone',
+      'The recording is not there.',
+      'It may have been moved or renamed, or its drive is not plugged in.',
+    ),
   forbidden: () =>
     new RecordingUnreadableError(
       'The recording may not be read.',
@@ -41,9 +45,24 @@ export const problems = {
       'The recording is damaged: neither a picture nor a sound could be read from it.',
       'Copy it again from the card.',
     ),
-  noPicture: () => new DomainError('not-found', 'This recording has no picture.', 'Only its sound can be shown.'),
+  noPicture: () =>
+    new DomainError('not-found', 'This recording has no picture.', 'Only its sound can be shown.'),
   noStill: () =>
-    new DomainError('not-found', 'No picture could be read at that moment.', 'The recording may be damaged there. Try a moment before or after.'),
+    new DomainError(
+      'not-found',
+      'No picture could be read at that moment.',
+      'The recording may be damaged there. Try a moment before or after.',
+    ),
+  notWritten: (why: string) =>
+    new DomainError(
+      'unavailable',
+      `The viewing copy could not be written: ${why}.`,
+      'Is there room on the disk of the data folder? Then try again.',
+    ),
   broken: (what: string) =>
-    new DomainError('unavailable', `The recording could not be read: ${what}.`, 'Try again; if it stays so, copy the file again from the card.'),
+    new DomainError(
+      'unavailable',
+      `The recording could not be read: ${what}.`,
+      'Try again; if it stays so, copy the file again from the card.',
+    ),
 };

@@ -1,18 +1,24 @@
-import { accessSync, closeSync, constants, openSync, readSync, type Stats, statSync } from 'node:fs';
+import { closeSync, openSync, readSync, type Stats, statSync } from 'node:fs';
 import { problems } from './errors';
 
 /** Looks at the file itself before FFmpeg does, for a clearer word than "invalid data". */
 export function checkFile(path: string): Stats {
-  const info = statSync(path, { throwIfNoEntry: false });
-  if (!info) throw problems.missing();
-  if (info.isDirectory()) throw problems.folder();
-  if (info.isFile() && info.size === 0) throw problems.empty();
   try {
-    accessSync(path, constants.R_OK);
-  } catch {
-    throw problems.forbidden();
+    const info = statSync(path);
+    if (info.isDirectory()) throw problems.folder();
+    if (!info.isFile()) throw problems.notMedia();
+    if (info.size === 0) throw problems.empty();
+    closeSync(openSync(path, 'r'));
+    return info;
+  } catch (error) {
+    throw inWords(error);
   }
-  return info;
+}
+
+function inWords(error: unknown): unknown {
+  const code = error instanceof Error && 'code' in error ? error.code : null;
+  if (code === 'ENOENT' || code === 'ENOTDIR') return problems.missing();
+  return code === 'EACCES' || code === 'EPERM' ? problems.forbidden() : error;
 }
 
 /** The first bytes of a file. */
@@ -28,5 +34,7 @@ export function headOf(path: string, length: number): Buffer {
 
 /** ISO/IEC 14496-12: a file of boxes, each a length and a four-letter type. */
 export function startsLikeMp4(path: string): boolean {
-  return ['ftyp', 'moov', 'mdat', 'wide', 'free', 'skip'].includes(headOf(path, 8).subarray(4).toString('latin1'));
+  return ['ftyp', 'moov', 'mdat', 'wide', 'free', 'skip'].includes(
+    headOf(path, 8).subarray(4).toString('latin1'),
+  );
 }

@@ -16,11 +16,17 @@ const mostReordered = 16;
  */
 export function look(input: Input): number[] {
   const clock = input.video && clockOf(input.video);
-  const tests = [input.video, input.sound].filter((stream) => stream !== null).map((stream) => new DecodeTest(stream));
+  const tests = [input.video, input.sound]
+    .filter((stream) => stream !== null)
+    .map((stream) => new DecodeTest(stream));
   const times: number[] = [];
   let ended = false;
   try {
-    for (let packets = 0; packets < mostPackets && (times.length < mostPictures || !tests.some((test) => test.good)); packets++) {
+    for (
+      let packets = 0;
+      packets < mostPackets && (times.length < mostPictures || !tests.some((test) => test.good));
+      packets++
+    ) {
       if (!input.read()) {
         ended = true;
         break;

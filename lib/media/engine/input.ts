@@ -27,7 +27,7 @@ export class Input {
   readonly sound: Stream | null;
   readonly info: Stats;
   readonly packet = new Packet();
-  #badReads = 0;
+  #kept: ReadonlySet<number> | null = null;
 
   /** Throws a DomainError for what is not a readable recording. */
   constructor(path: string) {
@@ -38,7 +38,9 @@ export class Input {
     this.packet.alloc();
     this.format.findStreamInfoSync();
     this.streams = this.format.streams;
-    this.video = this.streams.find((stream) => stream.codecpar.codecType === AVMEDIA_TYPE_VIDEO && !isCover(stream)) ?? null;
+    this.video =
+      this.streams.find((stream) => stream.codecpar.codecType === AVMEDIA_TYPE_VIDEO && !isCover(stream)) ??
+      null;
     this.audio = this.streams.filter((stream) => stream.codecpar.codecType === AVMEDIA_TYPE_AUDIO);
     this.sound = this.audio[chooseSound(this.audio.map((stream) => stream.disposition))] ?? null;
     if (!this.video && this.audio.length === 0) {
@@ -47,23 +49,23 @@ export class Input {
     }
   }
 
-  /** Reads packets of these streams only. */
+  /** From now on only packets of these streams are read. */
   keepOnly(...kept: Stream[]): void {
-    for (const stream of this.streams) if (!kept.includes(stream)) stream.discard = AVDISCARD_ALL;
+    this.#kept = new Set(kept.map((stream) => stream.index));
+    for (const stream of this.streams) if (!this.#kept.has(stream.index)) stream.discard = AVDISCARD_ALL;
   }
 
   /** Reads the next packet into `packet`; false at the end. Damaged places are passed over. */
   read(): boolean {
-    this.packet.unref();
-    for (;;) {
+    for (let badReads = 0; badReads < mostBadReads; ) {
+      this.packet.unref();
       const code = this.format.readFrameSync(this.packet);
-      if (code >= 0) {
-        this.#badReads = 0;
-        return true;
-      }
-      this.#badReads += 1;
-      if (code === AVERROR_EOF || this.#badReads >= mostBadReads) return false;
+      if (code === AVERROR_EOF) return false;
+      if (code < 0) badReads += 1;
+      // Packets that were read ahead to find the streams come out though their stream is discarded.
+      else if (!this.#kept || this.#kept.has(this.packet.streamIndex)) return true;
     }
+    return false;
   }
 
   /** Seconds on the file's own clock at which the shown picture (or, without one, the sound) begins. */

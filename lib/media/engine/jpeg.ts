@@ -44,7 +44,13 @@ export class JpegMaker {
     let picture: Picture | null = null;
     this.#chainFor(frame).push(frame, (shaped) => {
       const { width, height, data, linesize } = shaped;
-      picture = { width, height, luma: Buffer.from(data?.[0] ?? []), stride: linesize[0] ?? width, jpeg: this.#encode(shaped) };
+      picture = {
+        width,
+        height,
+        luma: Buffer.from(data?.[0] ?? []),
+        stride: linesize[0] ?? width,
+        jpeg: this.#encode(shaped),
+      };
     });
     if (!picture) throw new Error('libavfilter gave no picture back');
     return picture;
@@ -81,7 +87,13 @@ export class JpegMaker {
     const codec = Codec.findEncoder(AV_CODEC_ID_MJPEG);
     const encoder = new CodecContext();
     encoder.allocContext3(codec);
-    Object.assign(encoder, { width, height, pixelFormat: AV_PIX_FMT_YUVJ420P, timeBase: new Rational(1, 25), threadCount: 1 });
+    Object.assign(encoder, {
+      width,
+      height,
+      pixelFormat: AV_PIX_FMT_YUVJ420P,
+      timeBase: new Rational(1, 25),
+      threadCount: 1,
+    });
     check(encoder.open2Sync(codec, null), 'starting the JPEG encoder');
     this.#encoder = encoder;
     return encoder;

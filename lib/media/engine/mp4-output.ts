@@ -1,5 +1,20 @@
-import { AV_CODEC_FLAG_GLOBAL_HEADER, AV_OPT_SEARCH_CHILDREN, AV_OPT_TYPE_STRING, type AVCodecID } from 'node-av/constants';
-import { Codec, CodecContext, Dictionary, FormatContext, type Frame, Packet, type Stream } from 'node-av/lib';
+import {
+  AV_CODEC_FLAG_GLOBAL_HEADER,
+  AV_OPT_SEARCH_CHILDREN,
+  AV_OPT_TYPE_STRING,
+  type AVCodecID,
+} from 'node-av/constants';
+import {
+  Codec,
+  CodecContext,
+  Dictionary,
+  FFmpegError,
+  FormatContext,
+  type Frame,
+  Packet,
+  type Stream,
+} from 'node-av/lib';
+import { problems } from './errors';
 import { check } from './native';
 
 /** An MP4 file under construction, with its index moved to the front at the end. */
@@ -8,11 +23,15 @@ export class Mp4Output {
   readonly #tracks: Track[] = [];
 
   constructor(path: string) {
-    check(this.#format.allocOutputContext2(null, 'mp4', `file:${path}`), 'starting the copy');
-    check(this.#format.openOutputSync(), 'writing the copy');
+    written(this.#format.allocOutputContext2(null, 'mp4', `file:${path}`));
+    written(this.#format.openOutputSync());
   }
 
-  addTrack(codecId: AVCodecID, options: Record<string, string>, prepare: (encoder: CodecContext) => void): Track {
+  addTrack(
+    codecId: AVCodecID,
+    options: Record<string, string>,
+    prepare: (encoder: CodecContext) => void,
+  ): Track {
     const track = new Track(this.#format, codecId, options, prepare);
     this.#tracks.push(track);
     return track;
@@ -20,11 +39,11 @@ export class Mp4Output {
 
   /** Once all tracks are there. */
   begin(): void {
-    check(this.#format.writeHeaderSync(Dictionary.fromObject({ movflags: '+faststart' })), 'writing the copy');
+    written(this.#format.writeHeaderSync(Dictionary.fromObject({ movflags: '+faststart' })));
   }
 
   end(): void {
-    check(this.#format.writeTrailerSync(), 'finishing the copy');
+    written(this.#format.writeTrailerSync());
   }
 
   close(): void {
@@ -41,16 +60,24 @@ export class Track {
   readonly #encoder = new CodecContext();
   readonly #packet = new Packet();
 
-  constructor(format: FormatContext, codecId: AVCodecID, options: Record<string, string>, prepare: (encoder: CodecContext) => void) {
+  constructor(
+    format: FormatContext,
+    codecId: AVCodecID,
+    options: Record<string, string>,
+    prepare: (encoder: CodecContext) => void,
+  ) {
     const codec = Codec.findEncoder(codecId);
     this.#encoder.allocContext3(codec);
     prepare(this.#encoder);
     this.#encoder.setFlags(AV_CODEC_FLAG_GLOBAL_HEADER);
     // Not by a Dictionary: node-av 6.1 frees it a second time when it is collected.
     for (const [name, value] of Object.entries(options)) {
-      check(this.#encoder.setOption(name, value, AV_OPT_TYPE_STRING, AV_OPT_SEARCH_CHILDREN), `the setting ${name}`);
+      check(
+        this.#encoder.setOption(name, value, AV_OPT_TYPE_STRING, AV_OPT_SEARCH_CHILDREN),
+        `the setting ${name}`,
+      );
     }
-    check(this.#encoder.open2Sync(codec, null), "starting an encoder");
+    check(this.#encoder.open2Sync(codec, null), 'starting an encoder');
     this.#format = format;
     this.#stream = format.newStream();
     this.#stream.timeBase = this.#encoder.timeBase;
@@ -64,7 +91,7 @@ export class Track {
     while (this.#encoder.receivePacketSync(this.#packet) >= 0) {
       this.#packet.rescaleTs(this.#encoder.timeBase, this.#stream.timeBase);
       this.#packet.streamIndex = this.#stream.index;
-      check(this.#format.interleavedWriteFrameSync(this.#packet), 'writing the copy');
+      written(this.#format.interleavedWriteFrameSync(this.#packet));
     }
   }
 
@@ -72,4 +99,8 @@ export class Track {
     this.#packet.free();
     this.#encoder.freeContext();
   }
+}
+
+function written(code: number): void {
+  if (code < 0) throw problems.notWritten(FFmpegError.strerror(code));
 }

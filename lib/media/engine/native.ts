@@ -29,9 +29,18 @@ export function openDecoder(stream: Stream, threads: number): CodecContext | nul
  * Decodes one packet (null: the end) and hands every frame that comes out to `use`; the frame is used again
  * afterwards. A damaged packet gives no frame and is passed over: most of a lightly damaged film is still good.
  */
-export function decode(decoder: CodecContext, packet: Packet | null, frame: Frame, use: (frame: Frame) => void): void {
+export function decode(
+  decoder: CodecContext,
+  packet: Packet | null,
+  frame: Frame,
+  use: (frame: Frame) => void,
+): void {
   if (decoder.sendPacketSync(packet) < 0 && packet !== null) return;
-  for (let code = decoder.receiveFrameSync(frame); code !== AVERROR_EAGAIN && code !== AVERROR_EOF; code = decoder.receiveFrameSync(frame)) {
+  for (
+    let code = decoder.receiveFrameSync(frame);
+    code !== AVERROR_EAGAIN && code !== AVERROR_EOF;
+    code = decoder.receiveFrameSync(frame)
+  ) {
     if (code < 0) return;
     use(frame);
     frame.unref();

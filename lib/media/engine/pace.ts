@@ -1,21 +1,21 @@
 import { setImmediate } from 'node:timers/promises';
 
 /** Who asked for the work: is told how far it is, and may call it off. */
-export interface Watch<Partial = never> {
+export interface Watch<Found = never> {
   readonly signal: AbortSignal;
   /** @param progress part done, 0 to 1 */
-  report(progress: number, partial?: Partial): void;
+  report(progress: number, partial?: Found): void;
 }
 
 /** How long native calls may keep the event loop waiting. */
 const breathMs = 150;
 
 /** Lets long synchronous work stop for breath, so that a cancel gets through and progress gets out. */
-export class Pace<Partial = never> {
-  readonly #watch: Watch<Partial>;
+export class Pace<Found = never> {
+  readonly #watch: Watch<Found>;
   #restAt = performance.now() + breathMs;
 
-  constructor(watch: Watch<Partial>) {
+  constructor(watch: Watch<Found>) {
     this.#watch = watch;
   }
 
@@ -24,8 +24,9 @@ export class Pace<Partial = never> {
   }
 
   /** Throws the signal's reason when the work was called off. */
-  async rest(progress: number, partial?: Partial): Promise<void> {
-    this.#watch.report(Math.min(1, Math.max(0, progress)), partial);
+  async rest(progress: number, partial?: Found): Promise<void> {
+    // Without a known length, how far it is cannot be told.
+    this.#watch.report(Number.isFinite(progress) ? Math.min(1, Math.max(0, progress)) : 0, partial);
     await setImmediate();
     this.#watch.signal.throwIfAborted();
     this.#restAt = performance.now() + breathMs;

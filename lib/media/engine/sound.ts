@@ -1,14 +1,14 @@
 import { closeSync, mkdirSync, openSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
-import { AV_CHANNEL_ORDER_NATIVE, AV_SAMPLE_FMT_S16 } from 'node-av/constants';
+import { AV_CHANNEL_ORDER_NATIVE, AV_CHANNEL_ORDER_UNSPEC, AV_SAMPLE_FMT_S16 } from 'node-av/constants';
 import { type ChannelLayout, Frame, SoftwareResampleContext, type Stream } from 'node-av/lib';
 import type { PeaksLevel } from '@/shared/media';
 import { coarser, PeakCollector, peakLevels, peaksFileName, wholeGroups } from '../peaks';
 import type { SoundResult } from '../results';
 import { findSilences } from '../silences';
 import { placeRun } from '../sound-timeline';
-import { check, decode, openDecoder } from './native';
 import { clockOf, type Input, withInput } from './input';
+import { check, decode, openDecoder } from './native';
 import { Pace, type Watch } from './pace';
 
 /** Stamps that lie further than this beyond the end of the file are damaged ones. */
@@ -38,7 +38,13 @@ export function soundPeaks(path: string, folder: string, watch: Watch<SoundResul
 
 type Decoder = NonNullable<ReturnType<typeof openDecoder>>;
 
-async function read(input: Input, stream: Stream, decoder: Decoder, files: PeakFiles, pace: Pace<SoundResult>): Promise<SoundResult> {
+async function read(
+  input: Input,
+  stream: Stream,
+  decoder: Decoder,
+  files: PeakFiles,
+  pace: Pace<SoundResult>,
+): Promise<SoundResult> {
   const sampleRateHz = stream.codecpar.sampleRate || 48000;
   const totalSeconds = Math.max(0, Number(input.format.duration) / 1e6);
   const reader = new SoundReader(stream, sampleRateHz, input.zeroSeconds, totalSeconds);
@@ -84,7 +90,8 @@ class SoundReader {
 
   readonly use = (frame: Frame): void => {
     const seconds = this.#secondsAt(frame.pts);
-    const stamp = seconds === null ? null : Math.round((seconds - this.#zeroSeconds) * this.#sampleRateHz) + this.#shift;
+    const stamp =
+      seconds === null ? null : Math.round((seconds - this.#zeroSeconds) * this.#sampleRateHz) + this.#shift;
     const { gap, skip, shift } = placeRun(this.collector.cursor, stamp, this.#limit, this.#sampleRateHz);
     this.#shift += shift;
     this.collector.addSilence(gap);
@@ -116,9 +123,12 @@ class Mixer {
   readonly #mixed = new Frame();
   readonly #samples: Int16Array;
   readonly #key: string;
+  readonly #layout: ChannelLayout | null;
 
   constructor(frame: Frame, sampleRateHz: number) {
     this.#key = keyOf(frame);
+    this.#layout = missingLayout(frame);
+    if (this.#layout) frame.channelLayout = this.#layout;
     this.#mixed.alloc();
     this.#mixed.format = AV_SAMPLE_FMT_S16;
     this.#mixed.sampleRate = sampleRateHz;
@@ -139,6 +149,7 @@ class Mixer {
 
   mix(frame: Frame): { samples: Int16Array; count: number } {
     this.#mixed.nbSamples = mixedSamples;
+    if (this.#layout) frame.channelLayout = this.#layout;
     check(this.#resampler.convertFrame(this.#mixed, frame), 'mixing the sound');
     return { samples: this.#samples, count: this.#mixed.nbSamples };
   }
@@ -147,6 +158,14 @@ class Mixer {
     this.#mixed.free();
     this.#resampler.free();
   }
+}
+
+/** Some sound says how many channels it has, but not which: then the first ones of the usual order. */
+function missingLayout({ channelLayout: { order, nbChannels } }: Frame): ChannelLayout | null {
+  if (order !== AV_CHANNEL_ORDER_UNSPEC) return null;
+  return nbChannels === 1
+    ? mono
+    : { nbChannels, order: AV_CHANNEL_ORDER_NATIVE, mask: (1n << BigInt(nbChannels)) - 1n };
 }
 
 function keyOf(frame: Frame): string {

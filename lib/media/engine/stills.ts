@@ -14,6 +14,8 @@ import { Pace, type Watch } from './pace';
 
 const stripHeight = 160;
 const stillHeight = 720;
+/** How far before the first picture a seek to the start aims. */
+const startLeadMs = 1000;
 /** Packets read for one still of the strip before that place is given up. */
 const mostPackets = 2000;
 /** Pictures decoded to reach one moment: past that, the nearest so far is good enough. */
@@ -23,7 +25,11 @@ const mostPictures = 900;
  * Writes stills for the strip into `folder`, from key frames only, and finds where the view changes.
  * Without a picture (or none that can be decoded) the answer is empty.
  */
-export function stripStills(path: string, folder: string, watch: Watch<PicturesResult>): Promise<PicturesResult> {
+export function stripStills(
+  path: string,
+  folder: string,
+  watch: Watch<PicturesResult>,
+): Promise<PicturesResult> {
   return withInput(path, async (input) => {
     const film = openFilm(input, stripHeight);
     if (!film) return { stills: [], viewChanges: [] };
@@ -74,7 +80,9 @@ class Film {
   }
 
   async strip(path: string, folder: string, pace: Pace<PicturesResult>): Promise<PicturesResult> {
-    const durationMs = Math.round(((await endSeconds(this.#input, path, pace)) - this.#input.zeroSeconds) * 1000);
+    const durationMs = Math.round(
+      ((await endSeconds(this.#input, path, pace)) - this.#input.zeroSeconds) * 1000,
+    );
     const glances: TimedGlance[] = [];
     for (const wanted of stillTimes(durationMs)) {
       const found = this.#keyPictureAt(wanted);
@@ -83,7 +91,8 @@ class Film {
         const { luma, stride, width, height } = found.picture;
         glances.push({ ms: found.ms, glance: glanceAt(luma, stride, width, height) });
       }
-      if (pace.due) await pace.rest(wanted / durationMs, { stills: glances.map(({ ms }) => ms), viewChanges: [] });
+      if (pace.due)
+        await pace.rest(wanted / durationMs, { stills: glances.map(({ ms }) => ms), viewChanges: [] });
     }
     return { stills: glances.map(({ ms }) => ms), viewChanges: findViewChanges(glances) };
   }
@@ -94,7 +103,7 @@ class Film {
     let found: { ms: number; picture: Picture } | null = null;
     for (let packets = 0; packets < mostPackets && this.#input.read(); packets++) {
       const { packet } = this.#input;
-      if (packet.streamIndex !== this.#stream.index || !packet.isKeyframe) continue;
+      if (!packet.isKeyframe) continue;
       const use = (frame: Frame) => {
         found ??= { ms: this.#takeMs(frame), picture: this.#maker.make(frame) };
       };
@@ -128,6 +137,7 @@ class Film {
     let shownMs: number | null = null;
     let pictures = 0;
     let passed = false;
+    let keySeen = false;
     const use = (frame: Frame) => {
       const ms = this.#takeMs(frame);
       pictures += 1;
@@ -138,7 +148,9 @@ class Film {
       shownMs = ms;
     };
     while (!passed && pictures < mostPictures && this.#input.read()) {
-      if (this.#input.packet.streamIndex === this.#stream.index) decode(this.#decoder, this.#input.packet, this.#frame, use);
+      // Pictures that build on one from before the seek would come out torn.
+      keySeen ||= this.#input.packet.isKeyframe;
+      if (keySeen) decode(this.#decoder, this.#input.packet, this.#frame, use);
       if (pace.due) await pace.rest(0);
     }
     if (!passed) decode(this.#decoder, null, this.#frame, use);
@@ -153,7 +165,9 @@ class Film {
   }
 
   #seek(takeMs: number): void {
-    const stamp = Math.round((takeMs / 1000 + this.#input.zeroSeconds) / this.#stream.timeBase.toDouble());
+    // Transport streams are sought by guessing: aimed at the first picture itself, they start behind it.
+    const aimMs = takeMs <= 0 ? -startLeadMs : takeMs;
+    const stamp = Math.round((aimMs / 1000 + this.#input.zeroSeconds) / this.#stream.timeBase.toDouble());
     // Where a file cannot be sought, reading goes on from where it is.
     this.#input.format.seekFrameSync(this.#stream.index, BigInt(stamp), AVSEEK_FLAG_BACKWARD);
   }

@@ -1,4 +1,4 @@
-import { AV_CODEC_ID_NONE, AV_PKT_DATA_DISPLAYMATRIX, AV_PIX_FMT_NONE } from 'node-av/constants';
+import { AV_CODEC_ID_NONE, AV_PIX_FMT_NONE, AV_PKT_DATA_DISPLAYMATRIX } from 'node-av/constants';
 import { avGetCodecName, avGetPixFmtName, Codec, CodecContext, type Stream } from 'node-av/lib';
 import { clockwiseFrom, type Rotation } from '../rotation';
 import type { Tags } from '../tags';
@@ -8,9 +8,14 @@ export function codecName(stream: Stream): string {
   return codecId === AV_CODEC_ID_NONE ? 'unknown' : (avGetCodecName(codecId) ?? 'unknown');
 }
 
+/** Not every decoder of a codec names the profiles: the one that is used for AV1 does not. */
 export function profileName(stream: Stream): string | null {
   const { codecId, profile } = stream.codecpar;
-  return Codec.findDecoder(codecId)?.profiles?.find((known) => known.profile === profile)?.name ?? null;
+  const usual = Codec.findDecoder(codecId);
+  const decoders = usual?.profiles ? [usual] : Codec.getCodecList().filter((codec) => codec.id === codecId);
+  return (
+    decoders.flatMap((codec) => codec.profiles ?? []).find((known) => known.profile === profile)?.name ?? null
+  );
 }
 
 export function pixelFormatName(stream: Stream): string | null {
@@ -32,7 +37,9 @@ export function rotationOf(stream: Stream): Rotation {
 
 /** Width of a coded pixel for a height of 1; 1 where the file does not say. */
 export function pixelAspect(stream: Stream): number {
-  const [own, inside] = [stream.sampleAspectRatio, stream.codecpar.sampleAspectRatio].map((ratio) => ratio.toDouble());
+  const [own, inside] = [stream.sampleAspectRatio, stream.codecpar.sampleAspectRatio].map((ratio) =>
+    ratio.toDouble(),
+  );
   return [own, inside].find((aspect) => aspect !== undefined && aspect > 0 && Number.isFinite(aspect)) ?? 1;
 }
 

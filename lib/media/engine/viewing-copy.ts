@@ -1,18 +1,25 @@
 import { mkdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { AV_CHANNEL_ORDER_NATIVE, AV_CODEC_ID_AAC, AV_CODEC_ID_H264, AV_PIX_FMT_YUV420P, AV_SAMPLE_FMT_FLTP, AVMEDIA_TYPE_VIDEO } from 'node-av/constants';
+import {
+  AV_CHANNEL_ORDER_NATIVE,
+  AV_CODEC_ID_AAC,
+  AV_CODEC_ID_H264,
+  AV_PIX_FMT_YUV420P,
+  AV_SAMPLE_FMT_FLTP,
+  AVMEDIA_TYPE_VIDEO,
+} from 'node-av/constants';
 import { Frame, Rational, type Stream } from 'node-av/lib';
 import type { ViewingCopyResult } from '../results';
 import { isSideways } from '../rotation';
 import { fitHeight } from '../stills';
 import { endSeconds } from './duration';
 import { problems } from './errors';
-import { clockOf, type Input, withInput } from './input';
-import { decode, openDecoder } from './native';
-import { Mp4Output, type Track } from './mp4-output';
-import { Pace, type Watch } from './pace';
 import { FilterChain } from './filter-chain';
+import { clockOf, type Input, withInput } from './input';
 import { turns } from './jpeg';
+import { Mp4Output, type Track } from './mp4-output';
+import { decode, openDecoder } from './native';
+import { Pace, type Watch } from './pace';
 import { pixelAspect, rotationOf } from './stream-facts';
 
 const mostLines = 720;
@@ -26,7 +33,11 @@ const keyEvery = 60;
  * Writes a copy that common browsers play: H.264 and AAC in MP4, at most 720 lines, turned as it is shown. Its
  * clock starts at the first shown picture, so that take time is the same in both. Appears when it is whole.
  */
-export function viewingCopy(path: string, to: string, watch: Watch<ViewingCopyResult>): Promise<ViewingCopyResult> {
+export function viewingCopy(
+  path: string,
+  to: string,
+  watch: Watch<ViewingCopyResult>,
+): Promise<ViewingCopyResult> {
   return withInput(path, async (input) => {
     const unfinished = `${to}.part`;
     mkdirSync(dirname(to), { recursive: true });

@@ -9,4 +9,6 @@ export const PATCH = route(async (request, { folder }) => {
   return Response.json(setClockOffset(database(), folderIdSchema.parse(folder), clockOffsetMinutes));
 });
 
-export const DELETE = route((_request, { folder }) => Response.json({ change: forgetFolder(database(), folderIdSchema.parse(folder)) }));
+export const DELETE = route((_request, { folder }) =>
+  Response.json({ change: forgetFolder(database(), folderIdSchema.parse(folder)) }),
+);

@@ -4,7 +4,9 @@ import { jobIdSchema } from '@/shared/ids';
 import { jobPatchSchema } from '@/shared/jobs';
 import { body, route } from '../../_http/route';
 
-export const GET = route((_request, { job }) => Response.json(getJobRecord(database(), jobIdSchema.parse(job))));
+export const GET = route((_request, { job }) =>
+  Response.json(getJobRecord(database(), jobIdSchema.parse(job))),
+);
 
 export const PATCH = route(async (request, { job }) => {
   const id = jobIdSchema.parse(job);
@@ -12,4 +14,6 @@ export const PATCH = route(async (request, { job }) => {
   return Response.json({ change, record: getJobRecord(database(), id) });
 });
 
-export const DELETE = route((_request, { job }) => Response.json({ change: deleteJob(database(), jobIdSchema.parse(job)) }));
+export const DELETE = route((_request, { job }) =>
+  Response.json({ change: deleteJob(database(), jobIdSchema.parse(job)) }),
+);

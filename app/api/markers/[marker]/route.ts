@@ -5,7 +5,11 @@ import { markerPatchSchema } from '@/shared/markers';
 import { body, route } from '../../_http/route';
 
 export const PATCH = route(async (request, { marker }) =>
-  Response.json(patchMarker(database(), markerIdSchema.parse(marker), await body(request, markerPatchSchema))),
+  Response.json(
+    patchMarker(database(), markerIdSchema.parse(marker), await body(request, markerPatchSchema)),
+  ),
 );
 
-export const DELETE = route((_request, { marker }) => Response.json({ change: removeMarker(database(), markerIdSchema.parse(marker)) }));
+export const DELETE = route((_request, { marker }) =>
+  Response.json({ change: removeMarker(database(), markerIdSchema.parse(marker)) }),
+);

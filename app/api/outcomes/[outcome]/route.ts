@@ -3,4 +3,6 @@ import { removeOutcome } from '@/lib/wiring/store';
 import { outcomeIdSchema } from '@/shared/ids';
 import { route } from '../../_http/route';
 
-export const DELETE = route((_request, { outcome }) => Response.json({ change: removeOutcome(database(), outcomeIdSchema.parse(outcome)) }));
+export const DELETE = route((_request, { outcome }) =>
+  Response.json({ change: removeOutcome(database(), outcomeIdSchema.parse(outcome)) }),
+);

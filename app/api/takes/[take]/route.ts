@@ -5,7 +5,9 @@ import { takeIdSchema } from '@/shared/ids';
 import { takePatchSchema } from '@/shared/takes';
 import { body, route } from '../../_http/route';
 
-export const GET = route((_request, { take }) => Response.json(getTake(database(), takeIdSchema.parse(take))));
+export const GET = route((_request, { take }) =>
+  Response.json(getTake(database(), takeIdSchema.parse(take))),
+);
 
 export const PATCH = route(async (request, { take }) => {
   const patch = await body(request, takePatchSchema);
@@ -14,4 +16,6 @@ export const PATCH = route(async (request, { take }) => {
   return Response.json(answer);
 });
 
-export const DELETE = route((_request, { take }) => Response.json({ change: removeTake(database(), takeIdSchema.parse(take)) }));
+export const DELETE = route((_request, { take }) =>
+  Response.json({ change: removeTake(database(), takeIdSchema.parse(take)) }),
+);

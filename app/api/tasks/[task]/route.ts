@@ -3,7 +3,11 @@ import { cancelTask, getTask } from '@/lib/tasks/store';
 import { taskIdSchema } from '@/shared/ids';
 import { route } from '../../_http/route';
 
-export const GET = route((_request, { task }) => Response.json(getTask(database(), taskIdSchema.parse(task))));
+export const GET = route((_request, { task }) =>
+  Response.json(getTask(database(), taskIdSchema.parse(task))),
+);
 
 /** Cancels. A task that is over stays as it ended. */
-export const DELETE = route((_request, { task }) => Response.json(cancelTask(database(), taskIdSchema.parse(task))));
+export const DELETE = route((_request, { task }) =>
+  Response.json(cancelTask(database(), taskIdSchema.parse(task))),
+);

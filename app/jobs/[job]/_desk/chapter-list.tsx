@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Button, buttonClass } from '@/app/_parts/button';
 import { Dialog } from '@/app/_parts/dialog';
 import { useNotices } from '@/app/_parts/notices';
@@ -13,21 +13,17 @@ import { useDesk } from './use-record';
 export function ChapterList({ open, onClose }: { open: boolean; onClose: () => void }) {
   const { record } = useDesk();
   const { done, wrong } = useNotices();
-  const [copied, setCopied] = useState(false);
+  const [copied, setCopied] = useState<string | null>(null);
   const chapters = useMemo(
     () => chaptersOf(layOut(record.takes), record.markers, record.job.title),
     [record.takes, record.markers, record.job.title],
   );
   const text = chapterFormats.text.write(chapters);
-  useEffect(() => setCopied(false), [text, open]);
   const copy = () =>
-    navigator.clipboard.writeText(text).then(
-      () => {
-        setCopied(true);
-        done('Chapter list copied');
-      },
-      wrong,
-    );
+    navigator.clipboard.writeText(text).then(() => {
+      setCopied(text);
+      done('Chapter list copied');
+    }, wrong);
   const address = `/api/jobs/${record.job.id}/exports/chapters?as=`;
   return (
     <Dialog open={open} onClose={onClose} title="Chapter list">
@@ -35,17 +31,30 @@ export function ChapterList({ open, onClose }: { open: boolean; onClose: () => v
         <p>Public markers become chapters. Drop a marker and leave “Chapter” ticked.</p>
       ) : (
         <>
-          <pre className={styles.chapters} data-chapters tabIndex={0} aria-label="Chapter list as text">
-            {text}
-          </pre>
+          <textarea
+            className={styles.chapters}
+            data-chapters
+            aria-label="Chapter list as text"
+            readOnly
+            rows={Math.min(16, chapters.length + 1)}
+            value={text}
+          />
           <div className={styles.row}>
             <Button weight="main" onClick={() => void copy()}>
-              {copied ? 'Copied' : 'Copy'}
+              {copied === text ? 'Copied' : 'Copy'}
             </Button>
-            <a className={buttonClass()} href={`${address}text`} download={`job-${record.job.number}-chapters.txt`}>
+            <a
+              className={buttonClass()}
+              href={`${address}text`}
+              download={`job-${record.job.number}-chapters.txt`}
+            >
               Save as text
             </a>
-            <a className={buttonClass()} href={`${address}webvtt`} download={`job-${record.job.number}-chapters.vtt`}>
+            <a
+              className={buttonClass()}
+              href={`${address}webvtt`}
+              download={`job-${record.job.number}-chapters.vtt`}
+            >
               Save as WebVTT
             </a>
           </div>

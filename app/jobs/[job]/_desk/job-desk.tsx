@@ -6,6 +6,8 @@ import type { JobRecord } from '@/shared/jobs';
 import type { FilmPlayer } from '../_film/film-player';
 import { FilmSide } from '../_film/film-side';
 import { PlayerProvider } from '../_film/use-film';
+import { NarrationSheet } from '../_narration/narration-sheet';
+import { NarrationProvider, useNarration } from '../_narration/use-narration';
 import { TakePicker } from '../_picker/take-picker';
 import { RunningSheet } from '../_sheet/running-sheet';
 import { type SheetLine, sheetLines } from '../_sheet/sheet-lines';
@@ -13,13 +15,15 @@ import { ChapterList } from './chapter-list';
 import styles from './desk.module.css';
 import { DropBar } from './drop-bar';
 import { KeyCard } from './key-card';
+import type { OpenSheet } from './open-sheet';
 import { QuickReading } from './quick-reading';
 import { TakesList } from './takes-list';
 import { TicketHead } from './ticket-head';
+import { TicketSheet } from './ticket-sheet';
 import { useKeys } from './use-keys';
-import { WiringList } from './wiring-list';
 import { useMarkerChanges } from './use-marker-changes';
 import { DeskProvider, type RecordDesk, useDesk, useFreshRecord, useRecord } from './use-record';
+import { WiringList } from './wiring-list';
 
 /** A job at the bench: the picture and its strip beside the running sheet. */
 export function JobDesk({ first }: { first: JobRecord }) {
@@ -35,12 +39,17 @@ export function JobDesk({ first }: { first: JobRecord }) {
   );
 }
 
-export type OpenSheet = 'takes' | 'chapters' | 'keys' | 'picker' | 'wiring';
-
-function Desk({ player, onPlayer }: { player: FilmPlayer | null; onPlayer: (player: FilmPlayer | null) => void }) {
+function Desk({
+  player,
+  onPlayer,
+}: {
+  player: FilmPlayer | null;
+  onPlayer: (player: FilmPlayer | null) => void;
+}) {
   const { record, refresh } = useDesk();
   const film = useMemo(() => layOut(record.takes), [record.takes]);
-  const lines = useMemo(() => sheetLines(film, record), [film, record]);
+  const narration = useNarration();
+  const lines = useMemo(() => sheetLines(film, record, narration), [film, record, narration]);
   const [selected, setSelected] = useState<string | null>(null);
   const [writing, setWriting] = useState<string | null>(null);
   const [zoom, setZoom] = useState(1);
@@ -55,7 +64,23 @@ function Desk({ player, onPlayer }: { player: FilmPlayer | null; onPlayer: (play
     },
     [player],
   );
-  const selectById = useCallback((id: string) => lines.filter((line) => line.id === id).forEach(select), [lines, select]);
+  const selectById = useCallback(
+    (id: string) => lines.filter((line) => line.id === id).forEach(select),
+    [lines, select],
+  );
+
+  /** After a decision the next proposal is selected, and the film is there. */
+  const decided = useCallback(
+    (line: SheetLine) => {
+      const rest = lines.slice(lines.findIndex((candidate) => candidate.id === line.id) + 1);
+      const next = rest.find(
+        (candidate) => candidate.type === 'proposal' && candidate.proposal.decision === 'open',
+      );
+      if (next) select(next);
+      else setWriting(null);
+    },
+    [lines, select],
+  );
 
   const drop = useCallback(
     async (kind: Parameters<typeof markers.drop>[0]) => {
@@ -69,33 +94,50 @@ function Desk({ player, onPlayer }: { player: FilmPlayer | null; onPlayer: (play
     [markers, player],
   );
 
-  useKeys({ player, lines, selected, select, drop, setWriting, setZoom, setOpen });
+  useKeys({ player, lines, selected, select, decided, drop, setWriting, setZoom, setOpen });
 
   return (
-    <main className={styles.desk}>
-      <TicketHead onOpen={setOpen} />
-      <div className={styles.left}>
-        <FilmSide
-          film={film}
-          player={player}
-          onPlayer={onPlayer}
-          onAddTakes={() => setOpen('picker')}
-          zoom={zoom}
-          onZoom={setZoom}
-          selected={selected}
-          onSelect={selectById}
+    <NarrationProvider value={narration}>
+      <main className={styles.desk}>
+        <TicketHead onOpen={setOpen} />
+        <div className={styles.left}>
+          <FilmSide
+            film={film}
+            player={player}
+            onPlayer={onPlayer}
+            onAddTakes={() => setOpen('picker')}
+            zoom={zoom}
+            onZoom={setZoom}
+            selected={selected}
+            onSelect={selectById}
+          />
+          <DropBar disabled={film.durationMs === 0} onDrop={(kind) => void drop(kind)} />
+          <QuickReading />
+        </div>
+        <div className={styles.right} data-sheet-scroller>
+          <RunningSheet
+            film={film}
+            lines={lines}
+            selected={selected}
+            writing={writing}
+            onSelect={select}
+            onWrite={setWriting}
+            onDecided={decided}
+          />
+        </div>
+        <TakesList open={open === 'takes'} onClose={() => setOpen(null)} onAdd={() => setOpen('picker')} />
+        <TakePicker
+          jobId={record.job.id}
+          open={open === 'picker'}
+          onClose={() => setOpen(null)}
+          onAdded={() => void refresh()}
         />
-        <DropBar disabled={film.durationMs === 0} onDrop={(kind) => void drop(kind)} />
-        <QuickReading />
-      </div>
-      <div className={styles.right} data-sheet-scroller>
-        <RunningSheet film={film} lines={lines} selected={selected} writing={writing} onSelect={select} onWrite={setWriting} />
-      </div>
-      <TakesList open={open === 'takes'} onClose={() => setOpen(null)} onAdd={() => setOpen('picker')} />
-      <TakePicker jobId={record.job.id} open={open === 'picker'} onClose={() => setOpen(null)} onAdded={() => void refresh()} />
-      <ChapterList open={open === 'chapters'} onClose={() => setOpen(null)} />
-      <WiringList open={open === 'wiring'} onClose={() => setOpen(null)} />
-      <KeyCard open={open === 'keys'} onClose={() => setOpen(null)} />
-    </main>
+        <ChapterList open={open === 'chapters'} onClose={() => setOpen(null)} />
+        <WiringList open={open === 'wiring'} onClose={() => setOpen(null)} />
+        <NarrationSheet open={open === 'narration'} onClose={() => setOpen(null)} />
+        <TicketSheet open={open === 'ticket'} onClose={() => setOpen(null)} />
+        <KeyCard open={open === 'keys'} onClose={() => setOpen(null)} />
+      </main>
+    </NarrationProvider>
   );
 }

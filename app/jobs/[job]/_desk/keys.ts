@@ -18,6 +18,8 @@ export const keyCard: readonly { keys: readonly string[]; does: string }[] = [
   { keys: ['Home', 'End'], does: 'Start, end of the film' },
   { keys: Object.values(markerKeys), does: 'Drop an intake, diagnosis, measurement, work, result marker' },
   { keys: ['N'], does: 'Note a reading at this moment' },
+  { keys: ['P'], does: 'Next proposal from the narration' },
+  { keys: ['A', 'X', 'E'], does: 'Accept, dismiss, change the selected proposal' },
   { keys: ['↑', '↓'], does: 'Line before, line after on the sheet' },
   { keys: ['Enter'], does: 'Rename the selected marker' },
   { keys: ['[', ']'], does: 'Nudge the selected marker 0.1 s earlier, later' },

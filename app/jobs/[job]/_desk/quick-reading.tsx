@@ -2,11 +2,14 @@
 
 import { useMemo, useState } from 'react';
 import { Button } from '@/app/_parts/button';
+import { KeyHint } from '@/app/_parts/key-hint';
 import { kindOf, parseQuickEntry, type QuickEntry } from '@/lib/readings';
 import { cautions } from '@/lib/safety';
 import type { NewReading } from '@/shared/readings';
 import { usePlayer } from '../_film/use-film';
 import styles from './desk.module.css';
+import { MeterChoice } from './meter-choice';
+import { canRead, useMeter } from './use-meter';
 import { useReadingChanges } from './use-reading-changes';
 import { useDesk } from './use-record';
 
@@ -23,19 +26,36 @@ interface QuickReadingProps {
 const usualPlaceholder = 'neck 7.9k · red-green open · low E 12th 1.8mm';
 
 /** One typed line is a reading at the moment shown. It says what it understood as it is typed. */
-export function QuickReading({ conductors = [], label = 'Reading at this moment', placeholder = usualPlaceholder, before = '', onNoted }: QuickReadingProps) {
+export function QuickReading({
+  conductors = [],
+  label = 'Reading at this moment',
+  placeholder = usualPlaceholder,
+  before = '',
+  onNoted,
+}: QuickReadingProps) {
   const { record } = useDesk();
   const { note } = useReadingChanges();
   const player = usePlayer();
   const [text, setText] = useState('');
+  const [meter, chooseMeter] = useMeter(record.meters);
   const lastSubject = record.readings.at(-1)?.subject;
   const entry = useMemo(
-    () => parseQuickEntry(text.trim() === '' ? '' : `${before} ${text}`, { instrumentType: record.instrument.type, conductors, ...(lastSubject ? { lastSubject } : {}) }),
+    () =>
+      parseQuickEntry(text.trim() === '' ? '' : `${before} ${text}`, {
+        instrumentType: record.instrument.type,
+        conductors,
+        ...(lastSubject ? { lastSubject } : {}),
+      }),
     [text, before, record.instrument.type, conductors, lastSubject],
   );
   const keep = async (reading: NewReading) => {
     const moment = player?.moment ?? null;
-    const noted = await note({ ...reading, takeId: moment?.takeId ?? null, ms: moment?.ms ?? null });
+    const noted = await note({
+      ...reading,
+      meterId: meter && canRead(meter, reading) ? meter.id : null,
+      takeId: moment?.takeId ?? null,
+      ms: moment?.ms ?? null,
+    });
     if (!noted) return;
     setText('');
     onNoted?.();
@@ -51,7 +71,7 @@ export function QuickReading({ conductors = [], label = 'Reading at this moment'
       <div className={styles.quickRow}>
         <label className={styles.quickField}>
           <span>
-            {label} <kbd aria-hidden="true">N</kbd>
+            {label} <KeyHint>N</KeyHint>
           </span>
           <input
             data-quick-reading
@@ -69,6 +89,7 @@ export function QuickReading({ conductors = [], label = 'Reading at this moment'
             }}
           />
         </label>
+        <MeterChoice meters={record.meters} value={meter?.id ?? null} onChoose={chooseMeter} />
         <Button type="submit" weight="main" disabled={entry.state !== 'understood'}>
           Note it
         </Button>
@@ -79,7 +100,8 @@ export function QuickReading({ conductors = [], label = 'Reading at this moment'
 }
 
 function Heard({ entry, onChoose }: { entry: QuickEntry; onChoose: (reading: NewReading) => void }) {
-  if (entry.state === 'empty') return <p className={styles.understood}>Subject, terminals, value: in any order.</p>;
+  if (entry.state === 'empty')
+    return <p className={styles.understood}>Subject, terminals, value: in any order.</p>;
   return (
     <div className={styles.understood} role="status">
       {entry.understood.map(({ text, as }) => (

@@ -5,8 +5,9 @@ import { z } from 'zod';
 import { Button } from '@/app/_parts/button';
 import { changeIdSchema } from '@/shared/ids';
 import type { Task } from '@/shared/tasks';
+import { Cautions } from './cautions';
 import styles from './desk.module.css';
-import type { OpenSheet } from './job-desk';
+import type { OpenSheet } from './open-sheet';
 import { useDesk } from './use-record';
 
 const answerSchema = z.looseObject({ change: changeIdSchema });
@@ -18,7 +19,8 @@ export function TicketHead({ onOpen }: { onOpen: (sheet: OpenSheet) => void }) {
   const [naming, setNaming] = useState(false);
   const rename = (title: string) => {
     setNaming(false);
-    if (title.trim() !== '' && title !== job.title) void change('PATCH', `/api/jobs/${job.id}`, { title }, answerSchema, 'Job named');
+    if (title.trim() !== '' && title !== job.title)
+      void change('PATCH', `/api/jobs/${job.id}`, { title }, answerSchema, 'Job named');
   };
   return (
     <header className={styles.ticket}>
@@ -55,16 +57,27 @@ export function TicketHead({ onOpen }: { onOpen: (sheet: OpenSheet) => void }) {
       </div>
       <div className={styles.row}>
         <Button onClick={() => onOpen('takes')}>Takes ({record.takes.length})</Button>
+        <Button onClick={() => onOpen('ticket')}>Ticket</Button>
+        <Button onClick={() => onOpen('narration')}>Narration</Button>
         <Button onClick={() => onOpen('wiring')}>Wiring</Button>
         <Button onClick={() => onOpen('chapters')}>Chapter list</Button>
-        <Button disabled={!record.undo} onClick={() => void undo()} title={record.undo ? `Undo: ${record.undo.label}` : 'Nothing to undo'}>
+        <Button
+          disabled={!record.undo}
+          onClick={() => void undo()}
+          title={record.undo ? `Undo: ${record.undo.label}` : 'Nothing to undo'}
+        >
           Undo
         </Button>
-        <Button disabled={!record.redo} onClick={() => void redo()} title={record.redo ? `Do again: ${record.redo.label}` : 'Nothing to do again'}>
+        <Button
+          disabled={!record.redo}
+          onClick={() => void redo()}
+          title={record.redo ? `Do again: ${record.redo.label}` : 'Nothing to do again'}
+        >
           Do again
         </Button>
         <Button onClick={() => onOpen('keys')}>Keys</Button>
       </div>
+      <Cautions />
       {record.tasks.length > 0 && <Working tasks={record.tasks} />}
     </header>
   );

@@ -10,7 +10,15 @@ export const widestZoom = 512;
 const speeds = [0.5, 1, 1.5, 2];
 
 /** Play, step, speed and how far the strip is drawn out. */
-export function Transport({ film, zoom, onZoom }: { film: Film; zoom: number; onZoom: (next: (zoom: number) => number) => void }) {
+export function Transport({
+  film,
+  zoom,
+  onZoom,
+}: {
+  film: Film;
+  zoom: number;
+  onZoom: (next: (zoom: number) => number) => void;
+}) {
   const player = usePlayer();
   const playing = usePlayerValue((p) => !p.paused, false);
   const filmMs = usePlayerValue((p) => Math.round(p.filmMs / 10) * 10, 0);
@@ -34,7 +42,11 @@ export function Transport({ film, zoom, onZoom }: { film: Film; zoom: number; on
       </p>
       <label className={styles.speed}>
         <span className="only-read">Speed</span>
-        <select value={speed} disabled={none} onChange={(event) => player && setSpeed(player, Number(event.currentTarget.value))}>
+        <select
+          value={speed}
+          disabled={none}
+          onChange={(event) => player && setSpeed(player, Number(event.currentTarget.value))}
+        >
           {speeds.map((value) => (
             <option key={value} value={value}>
               {value}×
@@ -42,10 +54,18 @@ export function Transport({ film, zoom, onZoom }: { film: Film; zoom: number; on
           ))}
         </select>
       </label>
-      <Button disabled={none || zoom <= 1} onClick={() => onZoom((now) => Math.max(1, now / 2))} aria-label="Show more of the film">
+      <Button
+        disabled={none || zoom <= 1}
+        onClick={() => onZoom((now) => Math.max(1, now / 2))}
+        aria-label="Show more of the film"
+      >
         −
       </Button>
-      <Button disabled={none || zoom >= widestZoom} onClick={() => onZoom((now) => Math.min(widestZoom, now * 2))} aria-label="Draw the strip out">
+      <Button
+        disabled={none || zoom >= widestZoom}
+        onClick={() => onZoom((now) => Math.min(widestZoom, now * 2))}
+        aria-label="Draw the strip out"
+      >
         +
       </Button>
     </div>

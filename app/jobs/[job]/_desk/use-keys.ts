@@ -4,9 +4,10 @@ import { useEffect, useRef } from 'react';
 import { tinykeys } from 'tinykeys';
 import { type MarkerKind, markerKinds } from '@/shared/markers';
 import type { FilmPlayer } from '../_film/film-player';
+import { useNarrationChanges } from '../_narration/use-narration';
 import type { SheetLine } from '../_sheet/sheet-lines';
-import type { OpenSheet } from './job-desk';
 import { markerKeys } from './keys';
+import type { OpenSheet } from './open-sheet';
 import { widestZoom } from './transport';
 import { useMarkerChanges } from './use-marker-changes';
 import { useReadingChanges } from './use-reading-changes';
@@ -17,17 +18,19 @@ interface KeysOf {
   lines: readonly SheetLine[];
   selected: string | null;
   select: (line: SheetLine) => void;
+  decided: (line: SheetLine) => void;
   drop: (kind: MarkerKind) => Promise<void>;
   setWriting: (id: string | null) => void;
   setZoom: (next: (zoom: number) => number) => void;
   setOpen: (sheet: OpenSheet) => void;
 }
 
-type Action = (on: KeysOf & Changes) => void;
+type Action = (on: KeysOf & Changes) => unknown;
 interface Changes {
   desk: ReturnType<typeof useDesk>;
   markers: ReturnType<typeof useMarkerChanges>;
   readings: ReturnType<typeof useReadingChanges>;
+  narration: ReturnType<typeof useNarrationChanges>;
 }
 
 const stepMs = 1_000;
@@ -36,27 +39,63 @@ const pictureMs = 40;
 
 /** Keys of the page. They rest while something is being typed or a dialog is open. */
 export function useKeys(keys: KeysOf): void {
-  const changes = { desk: useDesk(), markers: useMarkerChanges(), readings: useReadingChanges() };
+  const changes = {
+    desk: useDesk(),
+    markers: useMarkerChanges(),
+    readings: useReadingChanges(),
+    narration: useNarrationChanges(),
+  };
   const latest = useRef({ ...keys, ...changes });
   latest.current = { ...keys, ...changes };
   useEffect(() => {
-    const bound = Object.entries(actions).map(([key, action]) => [key, (event: KeyboardEvent) => act(event, action, latest.current)] as const);
+    const bound = Object.entries(actions).map(
+      ([key, action]) => [key, (event: KeyboardEvent) => act(event, action, latest.current)] as const,
+    );
     return tinykeys(window, Object.fromEntries(bound));
   }, []);
 }
 
 const selectedLine = ({ lines, selected }: KeysOf) => lines.find((line) => line.id === selected) ?? null;
-const step = (byMs: number): Action => ({ player }) => player?.seek(player.filmMs + byMs);
-const nudge = (byMs: number): Action => (on) => {
+const step =
+  (byMs: number): Action =>
+  ({ player }) =>
+    player?.seek(player.filmMs + byMs);
+const nudge =
+  (byMs: number): Action =>
+  (on) => {
+    const line = selectedLine(on);
+    if (line?.type === 'marker') void on.markers.nudge(line.marker, byMs);
+  };
+const neighbour =
+  (by: number): Action =>
+  (on) => {
+    const from = on.lines.findIndex((line) => line.id === on.selected);
+    const to = on.lines[from < 0 && by < 0 ? on.lines.length - 1 : from + by];
+    if (to) on.select(to);
+  };
+const zoom =
+  (factor: number): Action =>
+  ({ setZoom }) =>
+    setZoom((now) => Math.min(widestZoom, Math.max(1, now * factor)));
+
+const openProposal = (on: KeysOf) => {
   const line = selectedLine(on);
-  if (line?.type === 'marker') void on.markers.nudge(line.marker, byMs);
+  return line?.type === 'proposal' && line.proposal.decision === 'open' ? line : null;
 };
-const neighbour = (by: number): Action => (on) => {
-  const from = on.lines.findIndex((line) => line.id === on.selected);
-  const to = on.lines[from < 0 && by < 0 ? on.lines.length - 1 : from + by];
-  if (to) on.select(to);
+const settle =
+  (how: 'accept' | 'dismiss'): Action =>
+  async (on) => {
+    const line = openProposal(on);
+    if (line && (await on.narration.decide(line.proposal, how))) on.decided(line);
+  };
+/** The next proposal that waits, from the selected line on. */
+const nextProposal: Action = (on) => {
+  const from = on.lines.findIndex((line) => line.id === on.selected) + 1;
+  const waiting = [...on.lines.slice(from), ...on.lines.slice(0, from)].find(
+    (line) => line.type === 'proposal' && line.proposal.decision === 'open',
+  );
+  if (waiting) on.select(waiting);
 };
-const zoom = (factor: number): Action => ({ setZoom }) => setZoom((now) => Math.min(widestZoom, Math.max(1, now * factor)));
 
 const actions: Record<string, Action> = {
   Space: ({ player }) => player?.toggle(),
@@ -68,7 +107,12 @@ const actions: Record<string, Action> = {
   Period: step(pictureMs),
   Home: ({ player }) => player?.seek(0),
   End: ({ player }) => player?.seek(player.durationMs),
-  ...Object.fromEntries(markerKinds.map((kind): [string, Action] => [markerKeys[kind].toLowerCase(), ({ drop }) => void drop(kind)])),
+  ...Object.fromEntries(
+    markerKinds.map((kind): [string, Action] => [
+      markerKeys[kind].toLowerCase(),
+      ({ drop }) => void drop(kind),
+    ]),
+  ),
   n: () => document.querySelector<HTMLInputElement>('[data-quick-reading]')?.focus(),
   ArrowUp: neighbour(-1),
   ArrowDown: neighbour(1),
@@ -95,6 +139,10 @@ const actions: Record<string, Action> = {
   t: ({ setOpen }) => setOpen('takes'),
   g: ({ setOpen }) => setOpen('wiring'),
   c: ({ setOpen }) => setOpen('chapters'),
+  p: nextProposal,
+  a: settle('accept'),
+  x: settle('dismiss'),
+  e: (on) => openProposal(on) && on.setWriting(on.selected),
   // With Shift where the layout asks for it, without where it does not.
   '?': ({ setOpen }) => setOpen('keys'),
   'Shift+?': ({ setOpen }) => setOpen('keys'),
@@ -110,6 +158,7 @@ function act(event: KeyboardEvent, action: Action, on: KeysOf & Changes): void {
 export function isTyping(event: KeyboardEvent): boolean {
   const target = event.target instanceof HTMLElement ? event.target : null;
   if (!target) return false;
-  if (target.closest('input:not([type="checkbox"]), textarea, select, [role="dialog"], [contenteditable]')) return true;
+  if (target.closest('input:not([type="checkbox"]), textarea, select, [role="dialog"], [contenteditable]'))
+    return true;
   return (event.key === ' ' || event.key === 'Enter') && target.closest('button, a, input') !== null;
 }

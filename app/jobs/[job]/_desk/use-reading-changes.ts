@@ -15,11 +15,20 @@ export function useReadingChanges() {
   const { record, change } = useDesk();
   return useMemo(
     () => ({
-      note: async (reading: NewReading) => (await change('POST', `/api/jobs/${record.job.id}/readings`, reading, answerSchema))?.reading ?? null,
+      note: async (reading: NewReading) =>
+        (await change('POST', `/api/jobs/${record.job.id}/readings`, reading, answerSchema))?.reading ?? null,
       moveTo: (id: ReadingId, moment: Moment) =>
-        change('PATCH', `/api/readings/${id}`, { takeId: moment.takeId, ms: moment.ms }, answerSchema, 'Reading moved'),
-      setBasis: (id: ReadingId, basis: Basis) => change('PATCH', `/api/readings/${id}`, { basis }, answerSchema),
-      remove: (reading: Reading) => change('DELETE', `/api/readings/${reading.id}`, undefined, goneSchema, 'Reading deleted'),
+        change(
+          'PATCH',
+          `/api/readings/${id}`,
+          { takeId: moment.takeId, ms: moment.ms },
+          answerSchema,
+          'Reading moved',
+        ),
+      setBasis: (id: ReadingId, basis: Basis) =>
+        change('PATCH', `/api/readings/${id}`, { basis }, answerSchema),
+      remove: (reading: Reading) =>
+        change('DELETE', `/api/readings/${reading.id}`, undefined, goneSchema, 'Reading deleted'),
     }),
     [record, change],
   );

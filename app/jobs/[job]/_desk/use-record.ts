@@ -16,7 +16,13 @@ export interface RecordDesk {
   /** Loads the record again. */
   refresh(): Promise<void>;
   /** Makes a change by a route, shows the record as it then is, and offers the way back where a label is given. */
-  change<T>(method: 'POST' | 'PATCH' | 'DELETE', path: string, body: unknown, schema: z.ZodType<T>, told?: string): Promise<T | null>;
+  change<T>(
+    method: 'POST' | 'PATCH' | 'DELETE',
+    path: string,
+    body: unknown,
+    schema: z.ZodType<T>,
+    told?: string,
+  ): Promise<T | null>;
   undo(): Promise<void>;
   redo(): Promise<void>;
 }
@@ -76,7 +82,9 @@ export function useRecord(jobId: JobId, first: JobRecord): RecordDesk {
 
   const step = useCallback(
     async (way: 'undo' | 'redo', word: 'undone' | 'redone', none: string) => {
-      const answer = await attempt(() => call('POST', `/api/jobs/${jobId}/${way}`, z.object({ [word]: stepSchema })));
+      const answer = await attempt(() =>
+        call('POST', `/api/jobs/${jobId}/${way}`, z.object({ [word]: stepSchema })),
+      );
       const done = answer?.[word];
       if (answer) notices.done(done ? `${way === 'undo' ? 'Undone' : 'Done again'}: ${done.label}` : none);
     },

@@ -50,7 +50,15 @@ function WorksheetRow({ worksheet }: { worksheet: WorksheetRecord }) {
         <ButtonLink href={`/jobs/${record.job.id}/trace/${worksheet.id}`}>Open the trace</ButtonLink>
         <Button
           weight="alarm"
-          onClick={() => void change('DELETE', `/api/traces/${worksheet.id}`, undefined, goneSchema, `Trace of the ${worksheet.subject} deleted; its readings stay`)}
+          onClick={() =>
+            void change(
+              'DELETE',
+              `/api/traces/${worksheet.id}`,
+              undefined,
+              goneSchema,
+              `Trace of the ${worksheet.subject} deleted; its readings stay`,
+            )
+          }
         >
           Delete
         </Button>
@@ -90,7 +98,13 @@ function BeginTrace() {
       }}
     >
       <h3>Trace a pickup</h3>
-      <TextField label="Pickup" value={subject} maxLength={120} required onChange={(event) => setSubject(event.currentTarget.value)} />
+      <TextField
+        label="Pickup"
+        value={subject}
+        maxLength={120}
+        required
+        onChange={(event) => setSubject(event.currentTarget.value)}
+      />
       <TextField
         label="Conductors"
         hint="Colours or letter codes, parted by commas; two colours as white/red, the same colour twice as black 2. One to six."
@@ -98,14 +112,28 @@ function BeginTrace() {
         required
         onChange={(event) => setConductors(event.currentTarget.value)}
       />
-      <TextField label="Rows of poles" hint="As you call them; one name for a single row." value={rows} required onChange={(event) => setRows(event.currentTarget.value)} />
+      <TextField
+        label="Rows of poles"
+        hint="As you call them; one name for a single row."
+        value={rows}
+        required
+        onChange={(event) => setRows(event.currentTarget.value)}
+      />
       <div className={styles.row}>
         <label className={styles.tick}>
-          <input type="checkbox" checked={shield} onChange={(event) => setShield(event.currentTarget.checked)} />
+          <input
+            type="checkbox"
+            checked={shield}
+            onChange={(event) => setShield(event.currentTarget.checked)}
+          />
           Bare shield
         </label>
         <label className={styles.tick}>
-          <input type="checkbox" checked={frame} onChange={(event) => setFrame(event.currentTarget.checked)} />
+          <input
+            type="checkbox"
+            checked={frame}
+            onChange={(event) => setFrame(event.currentTarget.checked)}
+          />
           Metal frame or cover
         </label>
       </div>

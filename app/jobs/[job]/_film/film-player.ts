@@ -56,7 +56,10 @@ export class FilmPlayer extends EventTarget {
   get filmMs(): number {
     const place = this.#place;
     if (!place) return 0;
-    return Math.min(Math.max(place.filmStartMs + this.#takeMs() - place.startMs, place.filmStartMs), place.filmEndMs);
+    return Math.min(
+      Math.max(place.filmStartMs + this.#takeMs() - place.startMs, place.filmStartMs),
+      place.filmEndMs,
+    );
   }
 
   /** The moment that is shown; null on an empty film. */
@@ -156,7 +159,8 @@ export class FilmPlayer extends EventTarget {
   #show(place: PlacedTake, ms: number): void {
     const take = this.#takes.get(place.takeId);
     if (!take) return;
-    if (this.#standby.dataset.address === take.address && this.#showing.dataset.address !== take.address) this.#swap();
+    if (this.#standby.dataset.address === take.address && this.#showing.dataset.address !== take.address)
+      this.#swap();
     this.#place = place;
     load(this.#showing, take.address);
     this.#tell('seeking');
@@ -220,7 +224,10 @@ export class FilmPlayer extends EventTarget {
     const place = this.#place;
     if (!place || (this.#takeMs() < place.endMs - seamMs && !this.#showing.ended)) return;
     const next = this.#placeAfter();
-    if (next) return this.#show(next, next.startMs);
+    if (next) {
+      this.#show(next, next.startMs);
+      return;
+    }
     this.#wantsToPlay = false;
     this.#showing.pause();
     this.#tell('pause');
@@ -243,11 +250,31 @@ export class FilmPlayer extends EventTarget {
     const whenShowing = (work: () => void) => () => {
       if (element === this.#showing) work();
     };
-    element.addEventListener('seeked', whenShowing(() => this.#tell('seeked', 'timeupdate')), { signal });
-    element.addEventListener('timeupdate', whenShowing(() => this.#onTime()), { signal });
-    element.addEventListener('loadeddata', whenShowing(() => this.#tell('canplay', 'timeupdate')), { signal });
-    element.addEventListener('ended', whenShowing(() => this.#crossSeam()), { signal });
-    element.addEventListener('error', whenShowing(() => this.#tell('problem')), { signal });
+    element.addEventListener(
+      'seeked',
+      whenShowing(() => this.#tell('seeked', 'timeupdate')),
+      { signal },
+    );
+    element.addEventListener(
+      'timeupdate',
+      whenShowing(() => this.#onTime()),
+      { signal },
+    );
+    element.addEventListener(
+      'loadeddata',
+      whenShowing(() => this.#tell('canplay', 'timeupdate')),
+      { signal },
+    );
+    element.addEventListener(
+      'ended',
+      whenShowing(() => this.#crossSeam()),
+      { signal },
+    );
+    element.addEventListener(
+      'error',
+      whenShowing(() => this.#tell('problem')),
+      { signal },
+    );
   }
 
   #tell(...events: string[]): void {

@@ -2,9 +2,9 @@
 
 import { useCallback } from 'react';
 import { type Film, momentAt } from '@/lib/film';
-import { useDesk } from '../_desk/use-record';
-import { useMarkerChanges } from '../_desk/use-marker-changes';
 import { Transport } from '../_desk/transport';
+import { useMarkerChanges } from '../_desk/use-marker-changes';
+import { useDesk } from '../_desk/use-record';
 import { FilmStrip } from '../_strip/film-strip';
 import type { FilmPlayer } from './film-player';
 import { FilmView } from './film-view';
@@ -21,7 +21,16 @@ interface FilmSideProps {
 }
 
 /** The picture, how it plays, and its strip. */
-export function FilmSide({ film, player, onPlayer, onAddTakes, zoom, onZoom, selected, onSelect }: FilmSideProps) {
+export function FilmSide({
+  film,
+  player,
+  onPlayer,
+  onAddTakes,
+  zoom,
+  onZoom,
+  selected,
+  onSelect,
+}: FilmSideProps) {
   const { record } = useDesk();
   const { moveTo } = useMarkerChanges();
   const move = useCallback(
@@ -36,7 +45,15 @@ export function FilmSide({ film, player, onPlayer, onAddTakes, zoom, onZoom, sel
       <FilmView film={film} takes={record.takes} onPlayer={onPlayer} onAddTakes={onAddTakes} />
       <Transport film={film} zoom={zoom} onZoom={onZoom} />
       {player && film.durationMs > 0 && (
-        <FilmStrip player={player} film={film} record={record} zoom={zoom} selected={selected} onSelect={onSelect} onMove={move} />
+        <FilmStrip
+          player={player}
+          film={film}
+          record={record}
+          zoom={zoom}
+          selected={selected}
+          onSelect={onSelect}
+          onMove={move}
+        />
       )}
     </>
   );

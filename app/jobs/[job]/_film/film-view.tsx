@@ -6,8 +6,8 @@ import { Button } from '@/app/_parts/button';
 import type { Film } from '@/lib/film';
 import type { Take } from '@/shared/takes';
 import { useDesk } from '../_desk/use-record';
-import { FilmPlayer } from './film-player';
 import styles from './film.module.css';
+import { FilmPlayer } from './film-player';
 import { usePlayerValue } from './use-film';
 
 interface FilmViewProps {
@@ -41,15 +41,35 @@ export function FilmView({ film, takes, onPlayer, onAddTakes }: FilmViewProps) {
   return (
     <div className={styles.picture}>
       {/* biome-ignore lint/a11y/useMediaCaption: the narration of a take stands on the running sheet. */}
-      <video ref={first} className={styles.video} playsInline preload="auto" onClick={() => player?.toggle()} />
+      <video
+        ref={first}
+        className={styles.video}
+        playsInline
+        preload="auto"
+        onClick={() => player?.toggle()}
+      />
       {/* biome-ignore lint/a11y/useMediaCaption: the narration of a take stands on the running sheet. */}
-      <video ref={second} className={styles.video} playsInline preload="auto" onClick={() => player?.toggle()} />
+      <video
+        ref={second}
+        className={styles.video}
+        playsInline
+        preload="auto"
+        onClick={() => player?.toggle()}
+      />
       <OverPicture film={film} takes={takes} onAddTakes={onAddTakes} />
     </div>
   );
 }
 
-function OverPicture({ film, takes, onAddTakes }: { film: Film; takes: readonly Take[]; onAddTakes: () => void }) {
+function OverPicture({
+  film,
+  takes,
+  onAddTakes,
+}: {
+  film: Film;
+  takes: readonly Take[];
+  onAddTakes: () => void;
+}) {
   const takeId = usePlayerValue((player) => player.moment?.takeId ?? null, null);
   const take = takes.find((candidate) => candidate.id === takeId) ?? takes[0];
   if (!take) {
@@ -66,7 +86,9 @@ function OverPicture({ film, takes, onAddTakes }: { film: Film; takes: readonly 
   if (take.state === 'missing' || take.state === 'failed') return <TakeTrouble take={take} />;
   if (take.probe && !take.probe.playable.ok && !take.viewingCopy) return <NeedsCopy take={take} />;
   if (take.probe && !take.probe.video) return <p className={styles.soundOnly}>Sound only: {take.name}</p>;
-  return film.durationMs === 0 ? <p className={styles.over}>Nothing of these takes is kept: open “Takes” and undo a trim.</p> : null;
+  return film.durationMs === 0 ? (
+    <p className={styles.over}>Nothing of these takes is kept: open “Takes” and undo a trim.</p>
+  ) : null;
 }
 
 const startedSchema = z.unknown();
@@ -75,8 +97,13 @@ function TakeTrouble({ take }: { take: Take }) {
   const { change } = useDesk();
   return (
     <div className={styles.over} role="status">
-      <p className={styles.trouble}>{take.state === 'missing' ? `${take.name} is not where it was.` : `${take.name} cannot be used.`}</p>
-      <p>{take.problem ?? 'If it was moved, name its new folder under Settings, then look for it. Nothing on the record is lost.'}</p>
+      <p className={styles.trouble}>
+        {take.state === 'missing' ? `${take.name} is not where it was.` : `${take.name} cannot be used.`}
+      </p>
+      <p>
+        {take.problem ??
+          'If it was moved, name its new folder under Settings, then look for it. Nothing on the record is lost.'}
+      </p>
       <Button onClick={() => void change('POST', `/api/takes/${take.id}/look`, {}, startedSchema)}>
         {take.state === 'missing' ? 'Look for it' : 'Try again'}
       </Button>
@@ -86,18 +113,28 @@ function TakeTrouble({ take }: { take: Take }) {
 
 function NeedsCopy({ take }: { take: Take }) {
   const { record, change } = useDesk();
-  const task = record.tasks.find((candidate) => candidate.kind === 'viewing-copy' && candidate.recordingId === take.recordingId);
+  const task = record.tasks.find(
+    (candidate) => candidate.kind === 'viewing-copy' && candidate.recordingId === take.recordingId,
+  );
   return (
     <div className={styles.over} role="status">
       <p className={styles.trouble}>This browser may not play {take.name}.</p>
-      <p>{take.probe?.playable.reason} A viewing copy (H.264, up to 720 lines) can be made; the recording stays as it is.</p>
+      <p>
+        {take.probe?.playable.reason} A viewing copy (H.264, up to 720 lines) can be made; the recording stays
+        as it is.
+      </p>
       {task ? (
         <>
           <progress value={task.progress} max={1} aria-label="Viewing copy" />
-          <Button onClick={() => void change('DELETE', `/api/tasks/${task.id}`, undefined, startedSchema)}>Cancel</Button>
+          <Button onClick={() => void change('DELETE', `/api/tasks/${task.id}`, undefined, startedSchema)}>
+            Cancel
+          </Button>
         </>
       ) : (
-        <Button weight="main" onClick={() => void change('POST', `/api/takes/${take.id}/viewing-copy`, {}, startedSchema)}>
+        <Button
+          weight="main"
+          onClick={() => void change('POST', `/api/takes/${take.id}/viewing-copy`, {}, startedSchema)}
+        >
           Make a viewing copy
         </Button>
       )}
@@ -107,5 +144,9 @@ function NeedsCopy({ take }: { take: Take }) {
 
 function playable(take: Take) {
   const copy = take.viewingCopy ? '?copy=viewing' : '';
-  return { id: take.id, address: `/api/takes/${take.id}/film${copy}`, firstFrameMs: take.viewingCopy ? 0 : (take.probe?.firstFrameMs ?? 0) };
+  return {
+    id: take.id,
+    address: `/api/takes/${take.id}/film${copy}`,
+    firstFrameMs: take.viewingCopy ? 0 : (take.probe?.firstFrameMs ?? 0),
+  };
 }

@@ -11,10 +11,21 @@ export function usePlayer(): FilmPlayer | null {
   return useContext(PlayerContext);
 }
 
-const changes = ['timeupdate', 'play', 'pause', 'seeking', 'durationchange', 'ratechange', 'problem'] as const;
+const changes = [
+  'timeupdate',
+  'play',
+  'pause',
+  'seeking',
+  'durationchange',
+  'ratechange',
+  'problem',
+] as const;
 
 /** A value read off the player; the page is drawn again only when that value changes. */
-export function usePlayerValue<T extends string | number | boolean | null>(read: (player: FilmPlayer) => T, before: T): T {
+export function usePlayerValue<T extends string | number | boolean | null>(
+  read: (player: FilmPlayer) => T,
+  before: T,
+): T {
   const player = usePlayer();
   const subscribe = useCallback(
     (changed: () => void) => {

@@ -20,7 +20,8 @@ export function JointLine({ line, selected, onSelect }: JointLineProps) {
       <button type="button" className={styles.readingRow} onClick={() => onSelect(line)}>
         <span className={styles.value}>joined</span>
         <span className={styles.subject}>
-          {outcome.subject}, {outcome.title.toLowerCase()}: {outcome.lines.map((entry) => `${entry.role} ${entry.ends.join(' + ')}`).join(' · ')}
+          {outcome.subject}, {outcome.title.toLowerCase()}:{' '}
+          {outcome.lines.map((entry) => `${entry.role} ${entry.ends.join(' + ')}`).join(' · ')}
         </span>
         {outcome.basis !== 'measured' && <span className={styles.tag}>{outcome.basis}</span>}
       </button>

@@ -5,8 +5,8 @@ import { Button } from '@/app/_parts/button';
 import { MarkerShape, markerWords } from '@/app/_parts/marker-shape';
 import { exactTime } from '@/lib/film';
 import { markerKinds } from '@/shared/markers';
-import { useDesk } from '../_desk/use-record';
 import { useMarkerChanges } from '../_desk/use-marker-changes';
+import { useDesk } from '../_desk/use-record';
 import { usePlayer } from '../_film/use-film';
 import styles from './sheet.module.css';
 import type { SheetLine } from './sheet-lines';
@@ -32,7 +32,11 @@ export function MarkerLine({ line, selected, writing, onSelect, onWrite }: Marke
         {writing ? (
           <TitleInput line={line} onDone={() => onWrite(null)} />
         ) : (
-          <button type="button" className={styles.title} onClick={() => (selected ? onWrite(marker.id) : onSelect(line))}>
+          <button
+            type="button"
+            className={styles.title}
+            onClick={() => (selected ? onWrite(marker.id) : onSelect(line))}
+          >
             {marker.title}
           </button>
         )}
@@ -98,7 +102,10 @@ function MarkerTools({ line, onWrite }: { line: Line; onWrite: (id: string) => v
       )}
       <label className={styles.inline}>
         <span className="only-read">Kind</span>
-        <select value={marker.kind} onChange={(event) => void changes.setKind(marker.id, event.currentTarget.value)}>
+        <select
+          value={marker.kind}
+          onChange={(event) => void changes.setKind(marker.id, event.currentTarget.value)}
+        >
           {markerKinds.map((kind) => (
             <option key={kind} value={kind}>
               {markerWords[kind]}
@@ -107,14 +114,19 @@ function MarkerTools({ line, onWrite }: { line: Line; onWrite: (id: string) => v
         </select>
       </label>
       <label className={styles.inline}>
-        <input type="checkbox" checked={marker.public} onChange={(event) => void changes.setPublic(marker.id, event.currentTarget.checked)} />
+        <input
+          type="checkbox"
+          checked={marker.public}
+          onChange={(event) => void changes.setPublic(marker.id, event.currentTarget.checked)}
+        />
         Chapter
       </label>
       <Button weight="alarm" onClick={() => void changes.remove(marker)}>
         Delete
       </Button>
       <p className={styles.fine}>
-        take {record.takes.findIndex((take) => take.id === marker.takeId) + 1}, <span className="figures">{exactTime(marker.ms)}</span>
+        take {record.takes.findIndex((take) => take.id === marker.takeId) + 1},{' '}
+        <span className="figures">{exactTime(marker.ms)}</span>
         {marker.endMs !== null && (
           <>
             {' '}

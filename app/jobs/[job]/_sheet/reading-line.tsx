@@ -2,10 +2,11 @@
 
 import { useState } from 'react';
 import { Button } from '@/app/_parts/button';
-import { kindOf, sayPlace, sayValue, asSayable } from '@/lib/readings';
+import { asSayable, kindOf, sayPlace, sayValue } from '@/lib/readings';
 import { bases, basisSchema } from '@/shared/readings';
 import { useReadingChanges } from '../_desk/use-reading-changes';
 import { usePlayer } from '../_film/use-film';
+import { ReadingMargin } from './reading-margin';
 import styles from './sheet.module.css';
 import type { SheetLine } from './sheet-lines';
 
@@ -21,12 +22,16 @@ interface ReadingLineProps {
 export function ReadingLine({ line, selected, onSelect }: ReadingLineProps) {
   const { reading } = line;
   const sayable = asSayable(reading);
-  const kind = reading.kind === 'resistance' || reading.kind === 'polarity-kick' ? null : kindOf(reading.kind).label;
+  const kind =
+    reading.kind === 'resistance' || reading.kind === 'polarity-kick' ? null : kindOf(reading.kind).label;
   return (
     <div className={styles.reading}>
       <button type="button" className={styles.readingRow} onClick={() => onSelect(line)}>
         <span className={styles.value}>{sayValue(sayable)}</span>
-        <span className={styles.subject}>{[reading.subject, kind, sayPlace(sayable)].filter(Boolean).join(', ')}</span>
+        <span className={styles.subject}>
+          {[reading.subject, kind, sayPlace(sayable)].filter(Boolean).join(', ')}
+        </span>
+        <ReadingMargin reading={reading} />
         {reading.basis !== 'measured' && <span className={styles.tag}>{reading.basis}</span>}
       </button>
       {selected && <ReadingTools line={line} />}
@@ -53,7 +58,10 @@ function ReadingTools({ line }: { line: Line }) {
         </Button>
         <label className={styles.inline}>
           <span>Known</span>
-          <select value={reading.basis} onChange={(event) => void setBasis(reading.id, basisSchema.parse(event.currentTarget.value))}>
+          <select
+            value={reading.basis}
+            onChange={(event) => void setBasis(reading.id, basisSchema.parse(event.currentTarget.value))}
+          >
             {bases.map((basis) => (
               <option key={basis}>{basis}</option>
             ))}
@@ -73,6 +81,11 @@ function Still({ takeId, ms }: { takeId: string; ms: number }) {
   if (lost) return null;
   return (
     // biome-ignore lint/performance/noImgElement: a still is served by this machine in its final size.
-    <img className={styles.still} src={`/api/takes/${takeId}/still?ms=${ms}`} alt="The picture at this reading" onError={() => setLost(true)} />
+    <img
+      className={styles.still}
+      src={`/api/takes/${takeId}/still?ms=${ms}`}
+      alt="The bench as this value was read"
+      onError={() => setLost(true)}
+    />
   );
 }

@@ -4,6 +4,8 @@ import { useEffect, useRef } from 'react';
 import type { Film } from '@/lib/film';
 import { shortTime } from '@/lib/film';
 import { usePlayerValue } from '../_film/use-film';
+import { ProposalLine } from '../_narration/proposal-line';
+import { SpokenLine } from '../_narration/spoken-line';
 import { JointLine } from './joint-line';
 import { MarkerLine } from './marker-line';
 import { ReadingLine } from './reading-line';
@@ -18,10 +20,20 @@ interface RunningSheetProps {
   writing: string | null;
   onSelect: (line: SheetLine) => void;
   onWrite: (id: string | null) => void;
+  /** A proposal was decided: the next one is wanted. */
+  onDecided: (line: SheetLine) => void;
 }
 
 /** The page that runs downward in time: what was marked and measured, at its moment. */
-export function RunningSheet({ film, lines, selected, writing, onSelect, onWrite }: RunningSheetProps) {
+export function RunningSheet({
+  film,
+  lines,
+  selected,
+  writing,
+  onSelect,
+  onWrite,
+  onDecided,
+}: RunningSheetProps) {
   const now = usePlayerValue((player) => lineAt(lines, player.filmMs + 1)?.id ?? null, null);
   const playing = usePlayerValue((player) => !player.paused, false);
   const page = useRef<HTMLOListElement>(null);
@@ -42,14 +54,42 @@ export function RunningSheet({ film, lines, selected, writing, onSelect, onWrite
             data-selected={line.id === selected || undefined}
           >
             {index === firstLoose && <p className={styles.looseHead}>Without a moment on the film</p>}
-            <button type="button" className={styles.at} onClick={() => onSelect(line)} aria-label={`Go to ${timeWords(line)}`}>
+            <button
+              type="button"
+              className={styles.at}
+              onClick={() => onSelect(line)}
+              aria-label={`Go to ${timeWords(line)}`}
+            >
               {line.filmMs === null ? '–' : shortTime(line.filmMs)}
             </button>
             {line.type === 'marker' && (
-              <MarkerLine line={line} selected={line.id === selected} writing={line.id === writing} onSelect={onSelect} onWrite={onWrite} />
+              <MarkerLine
+                line={line}
+                selected={line.id === selected}
+                writing={line.id === writing}
+                onSelect={onSelect}
+                onWrite={onWrite}
+              />
             )}
-            {line.type === 'reading' && <ReadingLine line={line} selected={line.id === selected} onSelect={onSelect} />}
-            {line.type === 'joint' && <JointLine line={line} selected={line.id === selected} onSelect={onSelect} />}
+            {line.type === 'reading' && (
+              <ReadingLine line={line} selected={line.id === selected} onSelect={onSelect} />
+            )}
+            {line.type === 'proposal' && (
+              <ProposalLine
+                line={line}
+                selected={line.id === selected}
+                changing={line.id === writing}
+                onSelect={onSelect}
+                onChange={onWrite}
+                onDecided={onDecided}
+              />
+            )}
+            {line.type === 'spoken' && (
+              <SpokenLine line={line} selected={line.id === selected} onSelect={onSelect} />
+            )}
+            {line.type === 'joint' && (
+              <JointLine line={line} selected={line.id === selected} onSelect={onSelect} />
+            )}
           </li>
         ))}
       </ol>
@@ -76,7 +116,8 @@ function useFollow(page: React.RefObject<HTMLOListElement | null>, id: string | 
     if (!line || !scroller) return;
     const box = scroller.getBoundingClientRect();
     const at = line.getBoundingClientRect();
-    if (at.top < box.top || at.bottom > box.bottom) scroller.scrollBy({ top: at.top - box.top - box.height / 3, behavior: 'smooth' });
+    if (at.top < box.top || at.bottom > box.bottom)
+      scroller.scrollBy({ top: at.top - box.top - box.height / 3, behavior: 'smooth' });
   }, [page, id]);
 }
 

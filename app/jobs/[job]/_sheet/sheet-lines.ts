@@ -1,6 +1,7 @@
 import { type Film, filmTimeOf } from '@/lib/film';
 import type { JobRecord } from '@/shared/jobs';
 import type { Marker } from '@/shared/markers';
+import type { KeptLine, Narration, Proposal } from '@/shared/narration-record';
 import type { Reading } from '@/shared/readings';
 import type { OutcomeRecord } from '@/shared/traces';
 
@@ -9,16 +10,52 @@ export type SheetLine = { id: string; filmMs: number | null; shown: boolean } & 
   | { type: 'marker'; marker: Marker }
   | { type: 'reading'; reading: Reading }
   | { type: 'joint'; joint: OutcomeRecord }
+  | { type: 'proposal'; proposal: Proposal }
+  | { type: 'spoken'; spoken: KeptLine }
 );
 
-/** Markers, readings and joints as they run down the page: by film time, in that order, the unpinned last. */
-export function sheetLines(film: Film, record: JobRecord): SheetLine[] {
-  const markers = record.markers.map((marker): SheetLine => ({ id: marker.id, type: 'marker', marker, ...place(film, marker.takeId, marker.ms) }));
-  const readings = record.readings.map(
-    (reading): SheetLine => ({ id: reading.id, type: 'reading', reading, ...place(film, reading.takeId, reading.ms) }),
+/** The sheet as it runs down the page: by film time, heads before the small print, the unpinned last. */
+export function sheetLines(film: Film, record: JobRecord, { lines, proposals }: Narration): SheetLine[] {
+  const markers = record.markers.map(
+    (marker): SheetLine => ({
+      id: marker.id,
+      type: 'marker',
+      marker,
+      ...place(film, marker.takeId, marker.ms),
+    }),
   );
-  const joints = record.outcomes.map((joint): SheetLine => ({ id: joint.id, type: 'joint', joint, ...place(film, joint.takeId, joint.ms) }));
-  return [...markers, ...readings, ...joints].sort((a, b) => order(a) - order(b));
+  const readings = record.readings.map(
+    (reading): SheetLine => ({
+      id: reading.id,
+      type: 'reading',
+      reading,
+      ...place(film, reading.takeId, reading.ms),
+    }),
+  );
+  const joints = record.outcomes.map(
+    (joint): SheetLine => ({ id: joint.id, type: 'joint', joint, ...place(film, joint.takeId, joint.ms) }),
+  );
+  // What became a marker or a reading stands on the sheet as such already.
+  const standing = proposals.filter(
+    ({ decision, recordId }) => decision !== 'dismissed' && recordId === null,
+  );
+  const heard = standing.map(
+    (proposal): SheetLine => ({
+      id: proposal.id,
+      type: 'proposal',
+      proposal,
+      ...place(film, proposal.takeId, proposal.startMs),
+    }),
+  );
+  const spoken = lines.map(
+    (line): SheetLine => ({
+      id: line.id,
+      type: 'spoken',
+      spoken: line,
+      ...place(film, line.takeId, line.startMs),
+    }),
+  );
+  return [...markers, ...readings, ...joints, ...heard, ...spoken].sort((a, b) => order(a) - order(b));
 }
 
 /** The last line at or before a film time: where the sheet is while the film plays. */

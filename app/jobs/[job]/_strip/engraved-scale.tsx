@@ -31,14 +31,20 @@ export function EngravedScale({ film, record, view, selected, onSelect, onMove }
   const numbers = new Map(record.takes.map((take, index) => [take.id, index + 1]));
   return (
     <div className={styles.scale}>
-      {graduations(view.fromMs, Math.min(view.toMs, film.durationMs), view.pixelsPerMs).map(({ ms, long }) => (
-        <span key={ms} className={long ? styles.long : styles.short} style={{ left: left(ms) }}>
-          {long && <span className={styles.time}>{shortTime(ms)}</span>}
-        </span>
-      ))}
+      {graduations(view.fromMs, Math.min(view.toMs, film.durationMs), view.pixelsPerMs).map(
+        ({ ms, long }) => (
+          <span key={ms} className={long ? styles.long : styles.short} style={{ left: left(ms) }}>
+            {long && <span className={styles.time}>{shortTime(ms)}</span>}
+          </span>
+        ),
+      )}
       {silencesOf(film, record).map(({ key, startMs, endMs }) =>
         inView(left(startMs)) || inView(left(endMs)) ? (
-          <span key={key} className={styles.silence} style={{ left: left(startMs), width: (endMs - startMs) * view.pixelsPerMs }} />
+          <span
+            key={key}
+            className={styles.silence}
+            style={{ left: left(startMs), width: (endMs - startMs) * view.pixelsPerMs }}
+          />
         ) : null,
       )}
       {film.takes.map((take) =>
@@ -49,14 +55,26 @@ export function EngravedScale({ film, record, view, selected, onSelect, onMove }
         ) : null,
       )}
       {record.readings.map((reading) => {
-        const at = reading.takeId !== null && reading.ms !== null ? filmTimeOf(film, { takeId: reading.takeId, ms: reading.ms }) : null;
-        return at?.shown && inView(left(at.filmMs)) ? <span key={reading.id} className={styles.readingTick} style={{ left: left(at.filmMs) }} /> : null;
+        const at =
+          reading.takeId !== null && reading.ms !== null
+            ? filmTimeOf(film, { takeId: reading.takeId, ms: reading.ms })
+            : null;
+        return at?.shown && inView(left(at.filmMs)) ? (
+          <span key={reading.id} className={styles.readingTick} style={{ left: left(at.filmMs) }} />
+        ) : null;
       })}
       {record.markers.map((marker) => {
         const at = filmTimeOf(film, marker);
         if (!at?.shown) return null;
-        const endMs = marker.endMs === null ? at.filmMs : (filmTimeOf(film, { takeId: marker.takeId, ms: marker.endMs })?.filmMs ?? at.filmMs);
-        if (endMs < view.fromMs || !inView(Math.min(left(at.filmMs), widthPx + marginPx + (left(endMs) < 0 ? 1 : 0)))) return null;
+        const endMs =
+          marker.endMs === null
+            ? at.filmMs
+            : (filmTimeOf(film, { takeId: marker.takeId, ms: marker.endMs })?.filmMs ?? at.filmMs);
+        if (
+          endMs < view.fromMs ||
+          !inView(Math.min(left(at.filmMs), widthPx + marginPx + (left(endMs) < 0 ? 1 : 0)))
+        )
+          return null;
         return (
           <ScaleMarker
             key={marker.id}
@@ -87,7 +105,16 @@ interface ScaleMarkerProps {
 }
 
 /** A marker's shape on the scale: touch to go there, drag to move it. By keyboard it is moved on the sheet. */
-function ScaleMarker({ marker, filmMs, left, spanPx, pixelsPerMs, selected, onSelect, onMove }: ScaleMarkerProps) {
+function ScaleMarker({
+  marker,
+  filmMs,
+  left,
+  spanPx,
+  pixelsPerMs,
+  selected,
+  onSelect,
+  onMove,
+}: ScaleMarkerProps) {
   const grabbed = useRef<number | null>(null);
   const [byPx, setByPx] = useState(0);
   const title = `${markerWords[marker.kind]}: ${marker.title}, at ${exactTime(filmMs)}`;
@@ -100,7 +127,9 @@ function ScaleMarker({ marker, filmMs, left, spanPx, pixelsPerMs, selected, onSe
   };
   return (
     <>
-      {spanPx > 0 && <span className={styles.span} data-kind={marker.kind} style={{ left: left + byPx, width: spanPx }} />}
+      {spanPx > 0 && (
+        <span className={styles.span} data-kind={marker.kind} style={{ left: left + byPx, width: spanPx }} />
+      )}
       <button
         type="button"
         tabIndex={-1}
@@ -131,7 +160,9 @@ function silencesOf(film: Film, record: JobRecord) {
     (take.hints?.silences ?? []).flatMap(({ startMs, endMs }) => {
       const from = filmTimeOf(film, { takeId: take.id, ms: startMs });
       const to = filmTimeOf(film, { takeId: take.id, ms: endMs });
-      return from && to && to.filmMs > from.filmMs ? [{ key: `${take.id}-${startMs}`, startMs: from.filmMs, endMs: to.filmMs }] : [];
+      return from && to && to.filmMs > from.filmMs
+        ? [{ key: `${take.id}-${startMs}`, startMs: from.filmMs, endMs: to.filmMs }]
+        : [];
     }),
   );
 }

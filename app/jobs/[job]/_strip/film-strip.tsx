@@ -40,7 +40,14 @@ export function FilmStrip({ player, film, record, zoom, selected, onSelect, onMo
       >
         <SoundStrip player={player} durationMs={film.durationMs} sound={sound} zoom={zoom} onView={setView} />
       </div>
-      <EngravedScale film={film} record={record} view={view} selected={selected} onSelect={onSelect} onMove={onMove} />
+      <EngravedScale
+        film={film}
+        record={record}
+        view={view}
+        selected={selected}
+        onSelect={onSelect}
+        onMove={onMove}
+      />
     </div>
   );
 }

@@ -58,7 +58,8 @@ export function SoundStrip({ player, durationMs, sound, zoom, onView }: SoundStr
       ...(nonce ? { cspNonce: nonce } : {}),
       ...inks(),
     });
-    for (const event of ['ready', 'redraw', 'scroll', 'zoom', 'resize'] as const) made.on(event, () => report(made));
+    for (const event of ['ready', 'redraw', 'scroll', 'zoom', 'resize'] as const)
+      made.on(event, () => report(made));
     const light = matchMedia('(prefers-color-scheme: dark)');
     const repaint = () => made.setOptions(inks());
     light.addEventListener('change', repaint);
@@ -80,7 +81,7 @@ export function SoundStrip({ player, durationMs, sound, zoom, onView }: SoundStr
   }, [surfer, sound, durationMs]);
 
   useEffect(() => {
-    if (!surfer || !surfer.getDecodedData()) return;
+    if (!surfer?.getDecodedData()) return;
     const wholeWidth = surfer.getWidth() / Math.max(0.001, durationMs / 1000);
     surfer.zoom(zoom === 1 ? 0 : wholeWidth * zoom);
     // Zooming keeps the shown moment in the middle of the strip.

@@ -15,7 +15,15 @@ export function Stills({ film, takes, view }: { film: Film; takes: readonly Take
     <div className={styles.stills} aria-hidden="true">
       {shown.map(({ key, address, left }) => (
         // biome-ignore lint/performance/noImgElement: a still is served by this machine in its final size.
-        <img key={key} src={address} alt="" width={stillPx} className={styles.still} style={{ left }} draggable={false} />
+        <img
+          key={key}
+          src={address}
+          alt=""
+          width={stillPx}
+          className={styles.still}
+          style={{ left }}
+          draggable={false}
+        />
       ))}
     </div>
   );
@@ -32,15 +40,23 @@ function stillsInView(film: Film, takes: readonly Take[], view: StripView) {
       return at?.shown ? [{ takeId: take.id, ms, filmMs: at.filmMs }] : [];
     }),
   );
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => first + index).flatMap((slot) => {
-    const still = nearest(all, (slot + 0.5) * slotMs, slotMs);
-    const left = (slot * slotMs - view.fromMs) * view.pixelsPerMs;
-    return still ? [{ key: slot, address: `/api/takes/${still.takeId}/still?ms=${still.ms}&size=strip`, left }] : [];
-  });
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => first + index).flatMap(
+    (slot) => {
+      const still = nearest(all, (slot + 0.5) * slotMs, slotMs);
+      const left = (slot * slotMs - view.fromMs) * view.pixelsPerMs;
+      return still
+        ? [{ key: slot, address: `/api/takes/${still.takeId}/still?ms=${still.ms}&size=strip`, left }]
+        : [];
+    },
+  );
 }
 
 /** The still nearest to a time, not further than one still's width beyond its slot: a gap is better than a lie. */
-function nearest<T extends { filmMs: number }>(stills: readonly T[], filmMs: number, slotMs: number): T | null {
+function nearest<T extends { filmMs: number }>(
+  stills: readonly T[],
+  filmMs: number,
+  slotMs: number,
+): T | null {
   let low = 0;
   let high = stills.length;
   while (low < high) {

@@ -36,7 +36,11 @@ export function useSound(film: Film, takes: readonly Take[]): FilmSound | null {
 
   return useMemo(() => {
     if (level === null || film.durationMs === 0) return null;
-    return soundOfFilm(film, (takeId) => (loaded.get(takeId)?.level === level ? (loaded.get(takeId)?.peaks ?? null) : null), level);
+    return soundOfFilm(
+      film,
+      (takeId) => (loaded.get(takeId)?.level === level ? (loaded.get(takeId)?.peaks ?? null) : null),
+      level,
+    );
   }, [film, level, loaded]);
 }
 

@@ -1,8 +1,8 @@
-import { usePlayer } from '../_film/use-film';
 import { filmTimeOf, layOut } from '@/lib/film';
 import { takeIdSchema } from '@/shared/ids';
 import type { TraceAnalysis, WiringMoment } from '@/shared/wiring';
 import { useDesk } from '../_desk/use-record';
+import { usePlayer } from '../_film/use-film';
 import { BasisWord } from './basis-word';
 import styles from './trace.module.css';
 
@@ -22,7 +22,9 @@ export function Follows({ analysis }: { analysis: TraceAnalysis }) {
           </p>
         </div>
       ))}
-      {conclusions.length === 0 && <p className={styles.fine}>Nothing yet. The first reading between two conductors starts it.</p>}
+      {conclusions.length === 0 && (
+        <p className={styles.fine}>Nothing yet. The first reading between two conductors starts it.</p>
+      )}
       <ul className={styles.follows}>
         {conclusions.map(({ key, text, because, basis }) => (
           <li key={key}>

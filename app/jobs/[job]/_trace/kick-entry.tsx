@@ -12,7 +12,13 @@ import styles from './trace.module.css';
 export function KickEntry({ analysis }: { analysis: TraceAnalysis }) {
   const names = analysis.conductors.map(({ name }) => name);
   const suggested = analysis.next?.kind === 'kick' ? analysis.next : null;
-  const [own, setOwn] = useState<{ red?: string; black?: string; row?: string; steel?: string; size?: string }>({});
+  const [own, setOwn] = useState<{
+    red?: string;
+    black?: string;
+    row?: string;
+    steel?: string;
+    size?: string;
+  }>({});
   const { note } = useReadingChanges();
   const { record } = useDesk();
   const player = usePlayer();

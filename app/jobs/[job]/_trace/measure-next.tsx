@@ -23,9 +23,15 @@ export function MeasureNext({ analysis, onPair }: { analysis: TraceAnalysis; onP
           )}
         </>
       ) : (
-        <p className={styles.nextWhat}>{complete ? 'The trace is complete: nothing is left to measure.' : 'Settle the contradiction first.'}</p>
+        <p className={styles.nextWhat}>
+          {complete
+            ? 'The trace is complete: nothing is left to measure.'
+            : 'Settle the contradiction first.'}
+        </p>
       )}
-      <p className={styles.fine}>Ohms only on a circuit without power: unplugged, batteries out, nothing connected at the jack.</p>
+      <p className={styles.fine}>
+        Ohms only on a circuit without power: unplugged, batteries out, nothing connected at the jack.
+      </p>
     </section>
   );
 }

@@ -9,7 +9,13 @@ import { BasisWord } from './basis-word';
 import styles from './trace.module.css';
 
 /** What was really joined, with the basis of every line, and the way to its moment. */
-export function Outcomes({ outcomes, onRemove }: { outcomes: readonly OutcomeRecord[]; onRemove: (id: string) => void }) {
+export function Outcomes({
+  outcomes,
+  onRemove,
+}: {
+  outcomes: readonly OutcomeRecord[];
+  onRemove: (id: string) => void;
+}) {
   const player = usePlayer();
   const { record } = useDesk();
   const film = layOut(record.takes);

@@ -1,8 +1,8 @@
 'use client';
 
 import { useEffect, useMemo, useRef } from 'react';
-import { useDesk } from '../_desk/use-record';
 import { QuickReading } from '../_desk/quick-reading';
+import { useDesk } from '../_desk/use-record';
 import type { Pair } from './pair-grid';
 
 interface PairEntryProps {

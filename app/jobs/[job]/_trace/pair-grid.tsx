@@ -27,10 +27,13 @@ export function PairGrid({ analysis, chosen, onChoose }: PairGridProps) {
   const table = useRef<HTMLTableElement>(null);
   const names = terminals(analysis);
   const codes = new Map(analysis.conductors.map(({ name, code }) => [name, code]));
-  const cellOf = (a: string, b: string) => analysis.grid.find(({ between }) => between.includes(a) && between.includes(b) && a !== b);
-  const isChosen = (cell: PairCell) => chosen !== null && cell.between.includes(chosen[0]) && cell.between.includes(chosen[1]);
+  const cellOf = (a: string, b: string) =>
+    analysis.grid.find(({ between }) => between.includes(a) && between.includes(b) && a !== b);
+  const isChosen = (cell: PairCell) =>
+    chosen !== null && cell.between.includes(chosen[0]) && cell.between.includes(chosen[1]);
   const tabStop = analysis.grid.find(isChosen) ?? analysis.grid[0];
-  const go = (row: number, column: number) => table.current?.querySelector<HTMLButtonElement>(`[data-cell="${row}-${column}"]`)?.focus();
+  const go = (row: number, column: number) =>
+    table.current?.querySelector<HTMLButtonElement>(`[data-cell="${row}-${column}"]`)?.focus();
   return (
     <div className={styles.gridScroller}>
       <table ref={table} className={styles.grid}>
@@ -72,8 +75,12 @@ export function PairGrid({ analysis, chosen, onChoose }: PairGridProps) {
                         go(row + step[0], column + step[1]);
                       }}
                     >
-                      <span className={styles.cellValue}>{cell.ohms === null ? stateWords[cell.state] : sayOhms(cell.ohms)}</span>
-                      <span className={styles.cellBasis}>{cell.ohms !== null || cell.state === 'open' ? (cell.basis ?? '') : ''}</span>
+                      <span className={styles.cellValue}>
+                        {cell.ohms === null ? stateWords[cell.state] : sayOhms(cell.ohms)}
+                      </span>
+                      <span className={styles.cellBasis}>
+                        {cell.ohms !== null || cell.state === 'open' ? (cell.basis ?? '') : ''}
+                      </span>
                     </button>
                   </td>
                 );
@@ -95,7 +102,11 @@ const arrows: Record<string, readonly [number, number]> = {
 
 /** All terminals in drawing order: conductors, then shield, then frame. */
 export function terminals(analysis: TraceAnalysis): string[] {
-  return [...analysis.conductors.map(({ name }) => name), ...(analysis.shield ? ['shield'] : []), ...(analysis.frame ? ['frame'] : [])];
+  return [
+    ...analysis.conductors.map(({ name }) => name),
+    ...(analysis.shield ? ['shield'] : []),
+    ...(analysis.frame ? ['frame'] : []),
+  ];
 }
 
 function cellWords(cell: PairCell): string {

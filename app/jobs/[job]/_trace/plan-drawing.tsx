@@ -9,7 +9,12 @@ type Drawing = ReturnType<typeof drawPlan>;
 export function PlanDrawing({ plan, analysis }: { plan: Plan; analysis: TraceAnalysis }) {
   const drawing = drawPlan(plan, analysis);
   return (
-    <svg className={styles.drawing} viewBox={`0 0 ${drawing.width} ${drawing.height}`} role="img" aria-label={`${drawing.title}. ${drawing.description}`}>
+    <svg
+      className={styles.drawing}
+      viewBox={`0 0 ${drawing.width} ${drawing.height}`}
+      role="img"
+      aria-label={`${drawing.title}. ${drawing.description}`}
+    >
       {drawing.coils.map((coil) => (
         <DrawnCoil key={coil.key} coil={coil} />
       ))}
@@ -34,15 +39,31 @@ export function PlanDrawing({ plan, analysis }: { plan: Plan; analysis: TraceAna
 function DrawnCoil({ coil }: { coil: Drawing['coils'][number] }) {
   const turns = Math.max(2, Math.floor(coil.height / 14));
   const step = coil.height / turns;
-  const winding = Array.from({ length: turns }, (_, at) => `M${coil.x + 8} ${coil.y + at * step + 3}q${coil.width - 16} ${step / 2 - 3} 0 ${step - 3}`).join('');
+  const winding = Array.from(
+    { length: turns },
+    (_, at) => `M${coil.x + 8} ${coil.y + at * step + 3}q${coil.width - 16} ${step / 2 - 3} 0 ${step - 3}`,
+  ).join('');
   return (
     <g>
-      <rect x={coil.x} y={coil.y} width={coil.width} height={coil.height} rx="6" className={styles.coil} strokeDasharray={coil.basis === 'measured' ? undefined : '6 4'} />
+      <rect
+        x={coil.x}
+        y={coil.y}
+        width={coil.width}
+        height={coil.height}
+        rx="6"
+        className={styles.coil}
+        strokeDasharray={coil.basis === 'measured' ? undefined : '6 4'}
+      />
       <path d={winding} className={styles.winding} />
       <text x={coil.x + 6} y={coil.y - 5} className={styles.nodePlace}>
         {coil.label}
       </text>
-      <text x={coil.x + coil.width / 2} y={coil.y + coil.height / 2 + 4} textAnchor="middle" className={styles.coilValue}>
+      <text
+        x={coil.x + coil.width / 2}
+        y={coil.y + coil.height / 2 + 4}
+        textAnchor="middle"
+        className={styles.coilValue}
+      >
         {coil.value}
       </text>
       {coil.positiveAt && (
@@ -60,9 +81,21 @@ function DrawnWire({ wire }: { wire: Drawing['wires'][number] }) {
   return (
     <g fill="none" strokeLinejoin="round">
       <polyline points={points} stroke="var(--ink)" strokeWidth="7" />
-      <polyline points={points} stroke={ground ? conductorInks[ground] : 'var(--paper-raised)'} strokeWidth="5" />
-      {stripe && <polyline points={points} stroke={conductorInks[stripe]} strokeWidth="2.5" strokeDasharray="8 8" />}
-      <polyline points={points} stroke={ground === 'black' ? '#fff' : '#000'} strokeWidth="1" strokeDasharray={wire.dash.join(' ')} opacity="0.75" />
+      <polyline
+        points={points}
+        stroke={ground ? conductorInks[ground] : 'var(--paper-raised)'}
+        strokeWidth="5"
+      />
+      {stripe && (
+        <polyline points={points} stroke={conductorInks[stripe]} strokeWidth="2.5" strokeDasharray="8 8" />
+      )}
+      <polyline
+        points={points}
+        stroke={ground === 'black' ? '#fff' : '#000'}
+        strokeWidth="1"
+        strokeDasharray={wire.dash.join(' ')}
+        opacity="0.75"
+      />
       <text x={wire.label.x} y={wire.label.y} className={styles.wireLabel} stroke="none">
         {wire.label.text}
       </text>

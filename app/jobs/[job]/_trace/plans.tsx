@@ -25,20 +25,38 @@ export function Plans({ trace, onChoose, onJoin }: PlansProps) {
           <legend className="only-read">Plan</legend>
           {plans.map((plan) => (
             <label key={plan.id} className={styles.planChoice} data-chosen={plan === chosen || undefined}>
-              <input type="radio" name="plan" value={plan.id} checked={plan === chosen} onChange={() => onChoose(plan.id)} />
+              <input
+                type="radio"
+                name="plan"
+                value={plan.id}
+                checked={plan === chosen}
+                onChange={() => onChoose(plan.id)}
+              />
               <span>{plan.title}</span>
-              <span className="figures">{plan.predictedOhms === null ? '–' : sayOhms(plan.predictedOhms)}</span>
+              <span className="figures">
+                {plan.predictedOhms === null ? '–' : sayOhms(plan.predictedOhms)}
+              </span>
             </label>
           ))}
         </fieldset>
       )}
-      {unavailable.length > 0 && <p className={styles.fine}>{unavailable.map(({ kind, why }) => `${kind}: ${why}`).join(' · ')}</p>}
+      {unavailable.length > 0 && (
+        <p className={styles.fine}>{unavailable.map(({ kind, why }) => `${kind}: ${why}`).join(' · ')}</p>
+      )}
       {chosen && <ChosenPlan plan={chosen} trace={trace} onJoin={onJoin} />}
     </>
   );
 }
 
-function ChosenPlan({ plan, trace, onJoin }: { plan: Plan; trace: TraceView; onJoin: (planId: string) => void }) {
+function ChosenPlan({
+  plan,
+  trace,
+  onJoin,
+}: {
+  plan: Plan;
+  trace: TraceView;
+  onJoin: (planId: string) => void;
+}) {
   return (
     <div className={styles.plan}>
       <PlanDrawing plan={plan} analysis={trace.analysis} />
@@ -83,12 +101,20 @@ function ChosenPlan({ plan, trace, onJoin }: { plan: Plan; trace: TraceView; onJ
 
 function Check({ trace }: { trace: TraceView }) {
   const { check } = trace;
-  if (!check) return <p className={styles.fine}>No total yet: once joined, note it as “{trace.worksheet.subject} total …” and it is held against this plan.</p>;
+  if (!check)
+    return (
+      <p className={styles.fine}>
+        No total yet: once joined, note it as “{trace.worksheet.subject} total …” and it is held against this
+        plan.
+      </p>
+    );
   return (
     <div className={styles.check} data-verdict={check.verdict}>
       <p className={styles.verdict}>{check.verdict}</p>
       <p>{check.text}</p>
-      {check.alsoFits.length > 0 && <p className={styles.fine}>The same number also fits: {check.alsoFits.join(', ')}.</p>}
+      {check.alsoFits.length > 0 && (
+        <p className={styles.fine}>The same number also fits: {check.alsoFits.join(', ')}.</p>
+      )}
       {check.assumptions.map((assumption) => (
         <p key={assumption} className={styles.fine}>
           {assumption}
@@ -101,5 +127,7 @@ function Check({ trace }: { trace: TraceView }) {
 function prediction(plan: Plan): string {
   if (plan.predictedOhms === null) return 'not yet';
   const margin = plan.predictedUncertaintyOhms;
-  return margin === null ? sayOhms(plan.predictedOhms) : `${sayOhms(plan.predictedOhms)} ± ${sayOhms(Number(margin.toPrecision(2)))}`;
+  return margin === null
+    ? sayOhms(plan.predictedOhms)
+    : `${sayOhms(plan.predictedOhms)} ± ${sayOhms(Number(margin.toPrecision(2)))}`;
 }

@@ -19,8 +19,8 @@ import { Outcomes } from './outcomes';
 import { PairEntry } from './pair-entry';
 import { type Pair, PairGrid } from './pair-grid';
 import { Plans } from './plans';
-import { TraceReadings } from './trace-readings';
 import styles from './trace.module.css';
+import { TraceReadings } from './trace-readings';
 import { useTrace } from './use-trace';
 import { useTraceKeys } from './use-trace-keys';
 
@@ -88,7 +88,8 @@ function Worksheet({ firstTrace, player, onPlayer }: WorksheetProps) {
             <ConductorRow analysis={analysis} />
             {worksheet.assumed.length > 0 && (
               <p className={styles.warn}>
-                Roles taken over from the {worksheet.assumed[0]?.fromSubject}: assumed until this pickup’s own readings prove them.
+                Roles taken over from the {worksheet.assumed[0]?.fromSubject}: assumed until this pickup’s own
+                readings prove them.
               </p>
             )}
           </section>
@@ -96,7 +97,12 @@ function Worksheet({ firstTrace, player, onPlayer }: WorksheetProps) {
           <section className={styles.section} aria-labelledby="pairs">
             <h2 id="pairs">Pairs</h2>
             <PairGrid analysis={analysis} chosen={pair} onChoose={setPair} />
-            <PairEntry subject={worksheet.subject} conductors={worksheet.conductors} pair={pair} onNoted={() => setPair(null)} />
+            <PairEntry
+              subject={worksheet.subject}
+              conductors={worksheet.conductors}
+              pair={pair}
+              onNoted={() => setPair(null)}
+            />
           </section>
           <section className={styles.section} aria-labelledby="kicks">
             <h2 id="kicks">Kicks</h2>
@@ -112,7 +118,11 @@ function Worksheet({ firstTrace, player, onPlayer }: WorksheetProps) {
           </section>
           <section className={styles.section} aria-labelledby="plans">
             <h2 id="plans">Wiring plans</h2>
-            <Plans trace={trace} onChoose={(planId) => void patch({ planId })} onJoin={(planId) => void join(planId)} />
+            <Plans
+              trace={trace}
+              onChoose={(planId) => void patch({ planId })}
+              onJoin={(planId) => void join(planId)}
+            />
           </section>
           <section className={styles.section} aria-labelledby="outcome">
             <h2 id="outcome">What was joined</h2>
@@ -120,7 +130,12 @@ function Worksheet({ firstTrace, player, onPlayer }: WorksheetProps) {
           </section>
         </div>
       </div>
-      <TakePicker jobId={record.job.id} open={picking} onClose={() => setPicking(false)} onAdded={() => void refresh()} />
+      <TakePicker
+        jobId={record.job.id}
+        open={picking}
+        onClose={() => setPicking(false)}
+        onAdded={() => void refresh()}
+      />
     </main>
   );
 }

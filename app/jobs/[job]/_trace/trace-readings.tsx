@@ -22,7 +22,10 @@ export function TraceReadings({ subject }: { subject: string }) {
   return (
     <ul className={styles.readings}>
       {own.map((reading) => {
-        const at = reading.takeId !== null && reading.ms !== null ? filmTimeOf(film, { takeId: reading.takeId, ms: reading.ms }) : null;
+        const at =
+          reading.takeId !== null && reading.ms !== null
+            ? filmTimeOf(film, { takeId: reading.takeId, ms: reading.ms })
+            : null;
         return (
           <li key={reading.id} className={styles.readingLine}>
             {at ? (
@@ -34,7 +37,11 @@ export function TraceReadings({ subject }: { subject: string }) {
             )}
             <span className={styles.said}>{sayReading(reading)}</span>
             <BasisWord basis={reading.basis} />
-            <Button weight="bare" onClick={() => void remove(reading)} aria-label={`Delete the reading ${sayReading(reading)}`}>
+            <Button
+              weight="bare"
+              onClick={() => void remove(reading)}
+              aria-label={`Delete the reading ${sayReading(reading)}`}
+            >
               Delete
             </Button>
           </li>

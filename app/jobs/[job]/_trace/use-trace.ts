@@ -1,13 +1,13 @@
 'use client';
 
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { z } from 'zod';
 import { call } from '@/app/_parts/call';
 import { useNotices } from '@/app/_parts/notices';
 import { changeIdSchema } from '@/shared/ids';
 import { outcomeRecordSchema, type TracePatch, type TraceView, traceViewSchema } from '@/shared/traces';
-import { usePlayer } from '../_film/use-film';
 import { useDesk } from '../_desk/use-record';
+import { usePlayer } from '../_film/use-film';
 
 const patchedSchema = z.object({ change: changeIdSchema, trace: traceViewSchema });
 const joinedSchema = z.object({ change: changeIdSchema, outcome: outcomeRecordSchema });
@@ -21,22 +21,36 @@ export function useTrace(first: TraceView) {
   const [trace, setTrace] = useState(first);
   const { id } = first.worksheet;
 
-  const refresh = useCallback(async () => setTrace(await call('GET', `/api/traces/${id}`, traceViewSchema)), [id]);
+  const refresh = useCallback(
+    async () => setTrace(await call('GET', `/api/traces/${id}`, traceViewSchema)),
+    [id],
+  );
   // A reading that was noted, undone or corrected elsewhere changes what follows.
+  const seen = useRef(record);
   useEffect(() => {
+    if (seen.current === record) return;
+    seen.current = record;
     void refresh().catch(wrong);
   }, [record, refresh, wrong]);
 
   return useMemo(
     () => ({
       trace,
-      patch: (patch: TracePatch, told?: string) => change('PATCH', `/api/traces/${id}`, patch, patchedSchema, told),
+      patch: (patch: TracePatch, told?: string) =>
+        change('PATCH', `/api/traces/${id}`, patch, patchedSchema, told),
       /** Records what was joined, at the moment the film shows. */
       join: (planId: string) => {
         const moment = player?.moment ?? null;
-        return change('POST', `/api/traces/${id}/outcomes`, { planId, takeId: moment?.takeId ?? null, ms: moment?.ms ?? null }, joinedSchema, 'Wiring recorded');
+        return change(
+          'POST',
+          `/api/traces/${id}/outcomes`,
+          { planId, takeId: moment?.takeId ?? null, ms: moment?.ms ?? null },
+          joinedSchema,
+          'Wiring recorded',
+        );
       },
-      removeOutcome: (outcomeId: string) => change('DELETE', `/api/outcomes/${outcomeId}`, undefined, goneSchema, 'Wiring outcome deleted'),
+      removeOutcome: (outcomeId: string) =>
+        change('DELETE', `/api/outcomes/${outcomeId}`, undefined, goneSchema, 'Wiring outcome deleted'),
     }),
     [trace, change, id, player],
   );

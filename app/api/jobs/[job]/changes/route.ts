@@ -3,4 +3,6 @@ import { database } from '@/db/open';
 import { jobIdSchema } from '@/shared/ids';
 import { route } from '../../../_http/route';
 
-export const GET = route((_request, { job }) => Response.json({ changes: listChanges(database(), jobIdSchema.parse(job)) }));
+export const GET = route((_request, { job }) =>
+  Response.json({ changes: listChanges(database(), jobIdSchema.parse(job)) }),
+);

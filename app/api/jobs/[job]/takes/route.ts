@@ -10,5 +10,8 @@ export const POST = route(async (request, { job }) => {
   const { id } = jobRow(database(), jobIdSchema.parse(job));
   const { change, take } = addTake(database(), id, (await body(request, newTakeSchema)).path);
   const task = lookAtRecording(database(), take.recordingId);
-  return Response.json({ change, take, task }, { status: 202, headers: { location: `/api/takes/${take.id}` } });
+  return Response.json(
+    { change, take, task },
+    { status: 202, headers: { location: `/api/takes/${take.id}` } },
+  );
 });

@@ -5,7 +5,9 @@ import { jobIdSchema } from '@/shared/ids';
 import { newTraceSchema } from '@/shared/traces';
 import { body, route } from '../../../_http/route';
 
-export const GET = route((_request, { job }) => Response.json({ traces: worksheetsOf(database(), jobIdSchema.parse(job)) }));
+export const GET = route((_request, { job }) =>
+  Response.json({ traces: worksheetsOf(database(), jobIdSchema.parse(job)) }),
+);
 
 export const POST = route(async (request, { job }) => {
   const { id } = jobRow(database(), jobIdSchema.parse(job));

@@ -11,5 +11,7 @@ const querySchema = z.object({ level: z.coerce.number().int().positive() });
 export const GET = route(async (request, { take }) => {
   const { recordingId } = getTake(database(), takeIdSchema.parse(take));
   const bytes = await peaksFileOf(home(), recordingId, query(request, querySchema).level);
-  return new Response(new Uint8Array(bytes), { headers: { 'content-type': 'application/octet-stream', 'cache-control': 'no-store' } });
+  return new Response(new Uint8Array(bytes), {
+    headers: { 'content-type': 'application/octet-stream', 'cache-control': 'no-store' },
+  });
 });

@@ -4,4 +4,6 @@ import { taskIdSchema } from '@/shared/ids';
 import { taskEvents } from '../../../_http/events';
 import { route } from '../../../_http/route';
 
-export const GET = route((request, { task }) => taskEvents(request, getTask(database(), taskIdSchema.parse(task))));
+export const GET = route((request, { task }) =>
+  taskEvents(request, getTask(database(), taskIdSchema.parse(task))),
+);

@@ -5,5 +5,7 @@ import { newOutcomeSchema } from '@/shared/traces';
 import { body, route } from '../../../_http/route';
 
 export const POST = route(async (request, { trace }) =>
-  Response.json(addOutcome(database(), traceIdSchema.parse(trace), await body(request, newOutcomeSchema)), { status: 201 }),
+  Response.json(addOutcome(database(), traceIdSchema.parse(trace), await body(request, newOutcomeSchema)), {
+    status: 201,
+  }),
 );

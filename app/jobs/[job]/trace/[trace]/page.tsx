@@ -4,8 +4,8 @@ import { database } from '@/db/open';
 import { getTraceView } from '@/lib/wiring/store';
 import { getJobRecord } from '@/lib/work/store';
 import { traceIdSchema } from '@/shared/ids';
-import type { TraceView } from '@/shared/traces';
 import { DomainError } from '@/shared/problem';
+import type { TraceView } from '@/shared/traces';
 import { TraceDesk } from '../../_trace/trace-desk';
 
 export const dynamic = 'force-dynamic';

@@ -12,5 +12,7 @@ export const GET = route((request, { job }) => {
   const format = chapterFormats[query(request, querySchema).as];
   const { fileName, chapters } = chapterListOf(database(), jobIdSchema.parse(job));
   const disposition = `inline; filename="${fileName}.${format.extension}"`;
-  return new Response(format.write(chapters), { headers: { 'content-type': format.contentType, 'content-disposition': disposition } });
+  return new Response(format.write(chapters), {
+    headers: { 'content-type': format.contentType, 'content-disposition': disposition },
+  });
 });

@@ -4,4 +4,6 @@ import { jobIdSchema } from '@/shared/ids';
 import { route } from '../../../../_http/route';
 
 /** Lets the film follow the recorded-at times again. */
-export const DELETE = route((_request, { job }) => Response.json({ change: orderByClock(database(), jobIdSchema.parse(job)) }));
+export const DELETE = route((_request, { job }) =>
+  Response.json({ change: orderByClock(database(), jobIdSchema.parse(job)) }),
+);
