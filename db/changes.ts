@@ -9,6 +9,7 @@ import {
   changes,
   clients,
   folders,
+  harnesses,
   instruments,
   jobs,
   markers,
@@ -33,6 +34,7 @@ const undoable = {
   readings,
   traces,
   outcomes,
+  harnesses,
   narrationLines,
   proposals,
 } as const;

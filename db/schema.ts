@@ -4,6 +4,7 @@ import type {
   ChangeId,
   ClientId,
   FolderId,
+  HarnessId,
   InstrumentId,
   JobId,
   MarkerId,
@@ -17,6 +18,7 @@ import type {
   TaskId,
   TraceId,
 } from '@/shared/ids';
+import type { Harness } from '@/shared/jack';
 import type { MarkerKind } from '@/shared/markers';
 import type { Fingerprint, Hints, PeaksLevel, Probe } from '@/shared/media';
 import type { HeardProposal } from '@/shared/narration';
@@ -290,6 +292,22 @@ export const outcomes = sqliteTable(
     createdAt,
   },
   (t) => [index('outcomes_job').on(t.jobId), index('outcomes_trace').on(t.traceId)],
+);
+
+/** What the check at the jack is held against: one harness a job. */
+export const harnesses = sqliteTable(
+  'harnesses',
+  {
+    /** The job's own id, so that a job never has two. */
+    id: text('id').$type<HarnessId>().primaryKey(),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    harness: text('harness', { mode: 'json' }).$type<Harness>().notNull(),
+    createdAt,
+  },
+  (t) => [uniqueIndex('harnesses_job').on(t.jobId)],
 );
 
 /** A spoken line, in take time. */

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { jobIdSchema, meterIdSchema, readingIdSchema, takeIdSchema } from './ids';
+import { jackSettingSchema } from './jack';
 import { takeMsSchema } from './markers';
 
 export const bases = ['measured', 'implied', 'assumed', 'stated'] as const;
@@ -105,6 +106,8 @@ export const readingDetailsSchema = z.strictObject({
   size: z.enum(['large', 'small']).optional(),
   /** The temperature of the thing measured, where a copper coil is to be compared at one temperature. */
   celsius: z.number().min(-60).max(120).optional(),
+  /** At the output jack: how the instrument stood. */
+  jack: jackSettingSchema.optional(),
 });
 export type ReadingDetails = z.infer<typeof readingDetailsSchema>;
 

@@ -13,7 +13,7 @@ export class CallError extends Error {
   }
 }
 
-type Method = 'GET' | 'POST' | 'PATCH' | 'DELETE';
+type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
 
 /** Calls a route of our own and checks the answer against its contract. Throws CallError. */
 export async function call<T>(

@@ -1,2 +1,2 @@
 export { type CautionKey, cautionKeys, cautions } from './cautions';
-export { cautionsFor, type JobFacts, touchableVolts } from './involved';
+export { cautionsFor, type JobFacts } from './involved';

@@ -1,3 +1,4 @@
+export { type Arrangement, arrangements, sketchHarness, unmeasuredPickup } from './arrangements';
 export * from './colours';
 export * from './jack';
 export * from './plans';

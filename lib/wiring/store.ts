@@ -13,6 +13,8 @@ import { checkTotal, planWiring, recordOutcome } from './plans';
 import { traceOf } from './record/worksheet';
 import { analyseTrace, prepareTrace, takeOver } from './trace';
 
+export { getJackView, putHarness, removeHarness } from './jack-store';
+
 /** The worksheets of a job, in the order they were begun. */
 export function worksheetsOf(db: Database, jobId: JobId): WorksheetRecord[] {
   return db.select().from(traces).where(eq(traces.jobId, jobId)).orderBy(traces.createdAt).all().map(asWorksheet);

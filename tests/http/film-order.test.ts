@@ -45,7 +45,9 @@ describe('the order of takes', () => {
     await ask(app, 'PATCH', `/api/folders/${camera.id}`, { clockOffsetMinutes: -60 });
     expect(await order()).toEqual(['take 2.mp4', 'b.mp4', 'take 10.mp4']);
     const { takes } = await getJob(app, job);
-    expect(takes.map(({ recordedAt }) => recordedAt)).toEqual(['09:05', '09:10', '09:15'].map((time) => Date.parse(`2026-03-17T${time}:00Z`)));
+    expect(takes.map(({ recordedAt }) => recordedAt)).toEqual(
+      ['09:05', '09:10', '09:15'].map((time) => Date.parse(`2026-03-17T${time}:00Z`)),
+    );
   });
 
   it('is changed by hand, holds against the clock, and goes back to it', async () => {
@@ -65,7 +67,17 @@ describe('chapters', () => {
 
   it('stand on the film’s clock, follow the takes, and leave out what is private', async () => {
     const mark = async (name: string, ms: number, title: string, isPublic = true) =>
-      expect((await ask(app, 'POST', `/api/jobs/${job}/markers`, { kind: 'work', title, takeId: await idOf(name), ms, public: isPublic })).status).toBe(201);
+      expect(
+        (
+          await ask(app, 'POST', `/api/jobs/${job}/markers`, {
+            kind: 'work',
+            title,
+            takeId: await idOf(name),
+            ms,
+            public: isPublic,
+          })
+        ).status,
+      ).toBe(201);
     await mark('b.mp4', 500, 'Pickup out & <measured>');
     await mark('take 10.mp4', 1000, 'Last chord');
     await mark('take 2.mp4', 1500, 'The client’s telephone rings', false);
@@ -92,6 +104,8 @@ describe('chapters', () => {
 
   it('of a job that is not there: a problem; an impossible camera clock too', async () => {
     expect((await ask(app, 'GET', '/api/jobs/00000000000000000000/exports/chapters')).status).toBe(404);
-    expect((await ask(app, 'PATCH', `/api/folders/${camera.id}`, { clockOffsetMinutes: 5000 })).status).toBe(422);
+    expect((await ask(app, 'PATCH', `/api/folders/${camera.id}`, { clockOffsetMinutes: 5000 })).status).toBe(
+      422,
+    );
   });
 });

@@ -1,5 +1,15 @@
 import { execFileSync } from 'node:child_process';
-import { chmodSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, renameSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -47,7 +57,10 @@ async function refused(path: string) {
 async function listed(under: string): Promise<string[]> {
   const { id } = await nameFolder(app, under);
   const { body } = await ask(app, 'GET', `/api/folders/${id}/recordings`);
-  return z.object({ recordings: z.array(foundRecordingSchema) }).parse(body).recordings.map(({ path }) => path);
+  return z
+    .object({ recordings: z.array(foundRecordingSchema) })
+    .parse(body)
+    .recordings.map(({ path }) => path);
 }
 
 const stillServes = async () => expect((await ask(app, 'GET', '/api/health')).status).toBe(200);
@@ -62,9 +75,21 @@ describe('damaged files', () => {
 
   it.each([
     ['empty', () => Buffer.alloc(0), /empty: 0 bytes.*copy/i],
-    ['text renamed', () => Buffer.from('Pick up strings on Tuesday.\n'.repeat(400)), /not a film or sound recording/i],
-    ['nothing but zeros', (bytes: Buffer) => Buffer.alloc(bytes.length), /not a film|neither picture nor sound|damaged/i],
-    ['cut within its index', (bytes: Buffer) => bytes.subarray(0, 900), /breaks off|damaged|not a film|neither/i],
+    [
+      'text renamed',
+      () => Buffer.from('Pick up strings on Tuesday.\n'.repeat(400)),
+      /not a film or sound recording/i,
+    ],
+    [
+      'nothing but zeros',
+      (bytes: Buffer) => Buffer.alloc(bytes.length),
+      /not a film|neither picture nor sound|damaged/i,
+    ],
+    [
+      'cut within its index',
+      (bytes: Buffer) => bytes.subarray(0, 900),
+      /breaks off|damaged|not a film|neither/i,
+    ],
   ])('%s: said in plain words, and the app goes on', async (name, spoil, words) => {
     const take = await look(spoilt(`${name}.mp4`, spoil));
     expect(take.state).toBe('failed');
@@ -75,7 +100,10 @@ describe('damaged files', () => {
   });
 
   it('without its index at the end: the camera lost power', async () => {
-    const late = makeRecording(folder, 'index at the end.mp4', { seconds: 4, extra: ['-movflags', '-faststart'] });
+    const late = makeRecording(folder, 'index at the end.mp4', {
+      seconds: 4,
+      extra: ['-movflags', '-faststart'],
+    });
     writeFileSync(late, readFileSync(late).subarray(0, 40_000));
     const take = await look(late);
     expect(take.state).toBe('failed');
@@ -92,7 +120,11 @@ describe('damaged files', () => {
 
   it('bits flipped all over: used as far as it goes, or a clear word; never a fall', async () => {
     for (const every of [97, 1009, 20_011]) {
-      const take = await look(spoilt(`flipped every ${every}.mp4`, (bytes) => bytes.map((byte, at) => (at > 4000 && at % every === 0 ? byte ^ 0x10 : byte))));
+      const take = await look(
+        spoilt(`flipped every ${every}.mp4`, (bytes) =>
+          bytes.map((byte, at) => (at > 4000 && at % every === 0 ? byte ^ 0x10 : byte)),
+        ),
+      );
       if (take.state === 'failed') expect(take.problem).toMatch(/damaged|could not be read/i);
       else expect(take.state).toBe('ready');
       await stillServes();
@@ -124,7 +156,10 @@ describe('what is no file', () => {
   it('a pipe named like a film is refused and does not hang', async () => {
     const path = join(folder, 'pipe.mp4');
     execFileSync('mkfifo', [path]);
-    expect(await refused(path)).toMatchObject({ status: 422, title: expect.stringMatching(/pipe, not a recording/i) });
+    expect(await refused(path)).toMatchObject({
+      status: 422,
+      title: expect.stringMatching(/pipe, not a recording/i),
+    });
     expect(await listed(folder)).not.toContain(path);
   });
 });
@@ -137,7 +172,11 @@ const isRoot = process.getuid?.() === 0;
 const nobodyCanRun = (() => {
   if (!isRoot) return true;
   try {
-    execFileSync(process.execPath, ['-e', 'require("node:fs").readFileSync(process.argv[1])', resolve('dist/worker.js')], { uid: 65534, stdio: 'ignore' });
+    execFileSync(
+      process.execPath,
+      ['-e', 'require("node:fs").readFileSync(process.argv[1])', resolve('dist/worker.js')],
+      { uid: 65534, stdio: 'ignore' },
+    );
     return true;
   } catch {
     return false;
@@ -160,7 +199,10 @@ it.skipIf(!nobodyCanRun)('an unreadable file: said so, and read once it may be',
     expect(locked?.problem).toMatch(/may not be read.*right to read/i);
     chmodSync(path, 0o644);
     await ask(other, 'POST', `/api/takes/${id}/look`);
-    const found = await until(() => getJob(other, job.id), ({ takes }) => takes[0]?.state !== 'failed' && takes[0]?.state !== 'new');
+    const found = await until(
+      () => getJob(other, job.id),
+      ({ takes }) => takes[0]?.state !== 'failed' && takes[0]?.state !== 'new',
+    );
     expect(found.takes[0]).toMatchObject({ state: 'ready', problem: null });
   } finally {
     await other.clear();
@@ -168,7 +210,18 @@ it.skipIf(!nobodyCanRun)('an unreadable file: said so, and read once it may be',
 });
 
 describe('names', () => {
-  it.each(['  two  spaces .mp4', `"double" and 'single'.mp4`, 'fret 🎸 job – größe.mp4', 'two\nlines.mp4', '-i.mp4', '100% #1 ?a=b&c.mp4', 'back\\slash.mp4', '$(echo x);`y`.mp4', 'file:whole.mp4', `${'é'.repeat(100)}.mp4`])('%j is listed, read and played', async (name) => {
+  it.each([
+    '  two  spaces .mp4',
+    `"double" and 'single'.mp4`,
+    'fret 🎸 job – größe.mp4',
+    'two\nlines.mp4',
+    '-i.mp4',
+    '100% #1 ?a=b&c.mp4',
+    'back\\slash.mp4',
+    '$(echo x);`y`.mp4',
+    'file:whole.mp4',
+    `${'é'.repeat(100)}.mp4`,
+  ])('%j is listed, read and played', async (name) => {
     const path = makeRecording(join(folder, 'names'), 'plain.mp4', { seconds: 1 });
     const named = join(folder, 'names', name);
     renameSync(path, named);
@@ -179,7 +232,9 @@ describe('names', () => {
     expect(take.stills.length).toBeGreaterThan(0);
     const film = await fetch(`${app.url}/api/takes/${take.id}/film`);
     expect(Buffer.from(await film.arrayBuffer()).equals(readFileSync(named))).toBe(true);
-    expect((await fetch(`${app.url}/api/takes/${take.id}/still?ms=500`)).headers.get('content-type')).toBe('image/jpeg');
+    expect((await fetch(`${app.url}/api/takes/${take.id}/still?ms=500`)).headers.get('content-type')).toBe(
+      'image/jpeg',
+    );
   });
 });
 

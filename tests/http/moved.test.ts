@@ -1,4 +1,12 @@
-import { mkdirSync, mkdtempSync, readFileSync, realpathSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -33,7 +41,8 @@ async function look(path: string): Promise<Take> {
 }
 
 describe('a recording that was moved', () => {
-  const state = async (id: string) => takeSchema.parse((await ask(app, 'GET', `/api/takes/${id}`)).body).state;
+  const state = async (id: string) =>
+    takeSchema.parse((await ask(app, 'GET', `/api/takes/${id}`)).body).state;
 
   it('is noticed, and found again in another folder, past a file of the same size', async () => {
     const path = makeRecording(folder, 'moved.mp4', { seconds: 2, hz: 311 });
@@ -44,12 +53,22 @@ describe('a recording that was moved', () => {
     renameSync(path, join(elsewhere, 'renamed.mp4'));
     expect((await ask(app, 'GET', `/api/takes/${take.id}/film`)).status).toBe(410);
     expect(await state(take.id)).toBe('missing');
-    expect(problemSchema.parse((await ask(app, 'POST', `/api/takes/${take.id}/look`)).body)).toMatchObject({ status: 404, detail: expect.stringMatching(/settings/i) });
+    expect(problemSchema.parse((await ask(app, 'POST', `/api/takes/${take.id}/look`)).body)).toMatchObject({
+      status: 404,
+      detail: expect.stringMatching(/settings/i),
+    });
     writeFileSync(join(folder, 'aaa same size.mp4'), Buffer.alloc(size, 'x'));
     await nameFolder(app, join(top, 'archive'));
     expect((await ask(app, 'POST', `/api/takes/${take.id}/look`)).status).toBe(202);
     const [found] = (await settled(app, take.jobId)).takes;
-    expect(found).toMatchObject({ id: take.id, state: 'ready', problem: null, path: join(elsewhere, 'renamed.mp4'), durationMs: take.durationMs, peaks: take.peaks });
+    expect(found).toMatchObject({
+      id: take.id,
+      state: 'ready',
+      problem: null,
+      path: join(elsewhere, 'renamed.mp4'),
+      durationMs: take.durationMs,
+      peaks: take.peaks,
+    });
     expect((await ask(app, 'GET', `/api/takes/${take.id}/film`)).status).toBe(200);
   });
 

@@ -30,7 +30,8 @@ afterAll(async () => {
 });
 
 /** Process ids of the workers, as the kernel tells them. */
-const workersOf = (pid: number) => readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8').trim().split(/\s+/).filter(Boolean).map(Number);
+const workersOf = (pid: number) =>
+  readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8').trim().split(/\s+/).filter(Boolean).map(Number);
 
 function runs(pid: number): boolean {
   try {
@@ -40,7 +41,8 @@ function runs(pid: number): boolean {
   }
 }
 
-const longTask = async (jobId: string) => (await getJob(app, jobId)).tasks.find((task) => task.state === 'running' && task.kind !== 'probe');
+const longTask = async (jobId: string) =>
+  (await getJob(app, jobId)).tasks.find((task) => task.state === 'running' && task.kind !== 'probe');
 
 /** Starts an import and comes back in the middle of it, when a worker is at it. */
 async function begin(name: string): Promise<string> {
@@ -48,7 +50,10 @@ async function begin(name: string): Promise<string> {
   await run('cp', [long, path]);
   const { job } = await makeJob(app);
   await addTake(app, job.id, path);
-  await until(() => longTask(job.id), (task) => task !== undefined && task.progress > 0);
+  await until(
+    () => longTask(job.id),
+    (task) => task !== undefined && task.progress > 0,
+  );
   return job.id;
 }
 
@@ -78,15 +83,25 @@ describe('the plug is pulled', () => {
     await app.stop('SIGKILL');
     await app.restart();
     await expectWhole(jobId);
-    await until(async () => orphans.filter(runs), (left) => left.length === 0, 20_000);
+    await until(
+      async () => orphans.filter(runs),
+      (left) => left.length === 0,
+      20_000,
+    );
   });
 
   it('on the workers twice over one recording: it is left alone with a clear word, until somebody asks', async () => {
     const jobId = await begin('twice.mp4');
     for (let blow = 0; blow < 2; blow++) {
-      await until(() => longTask(jobId), (task) => task !== undefined && task.progress > 0);
+      await until(
+        () => longTask(jobId),
+        (task) => task !== undefined && task.progress > 0,
+      );
       for (const pid of workersOf(app.pid())) process.kill(pid, 'SIGKILL');
-      await until(() => longTask(jobId), (task) => task === undefined || task.progress === 0);
+      await until(
+        () => longTask(jobId),
+        (task) => task === undefined || task.progress === 0,
+      );
     }
     const [take] = (await settled(app, jobId)).takes;
     expect(take?.problem).toMatch(/left alone/);

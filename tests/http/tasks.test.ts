@@ -1,5 +1,13 @@
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -28,7 +36,19 @@ function makeAvi(name: string, seconds: number, size = '320x180'): string {
   mkdirSync(folder, { recursive: true });
   const path = join(folder, name);
   execFileSync('ffmpeg', [
-    ...['-v', 'error', '-y', '-f', 'lavfi', '-i', `testsrc2=s=${size}:r=25:d=${seconds}`, '-f', 'lavfi', '-i', `sine=d=${seconds}`],
+    ...[
+      '-v',
+      'error',
+      '-y',
+      '-f',
+      'lavfi',
+      '-i',
+      `testsrc2=s=${size}:r=25:d=${seconds}`,
+      '-f',
+      'lavfi',
+      '-i',
+      `sine=d=${seconds}`,
+    ],
     ...['-c:v', 'mpeg4', '-q:v', '5', '-c:a', 'libmp3lame', path],
   ]);
   return path;
@@ -59,7 +79,8 @@ async function eventsOf(address: string, enough: (task: Task) => boolean): Promi
   for await (const piece of response.body?.pipeThrough(new TextDecoderStream()) ?? []) {
     const blocks = (text + piece).split('\n\n');
     text = blocks.pop() ?? '';
-    for (const block of blocks.filter((one) => one.startsWith('event: task'))) told.push(taskSchema.parse(JSON.parse(block.split('data: ')[1] ?? '')));
+    for (const block of blocks.filter((one) => one.startsWith('event: task')))
+      told.push(taskSchema.parse(JSON.parse(block.split('data: ')[1] ?? '')));
     const last = told.at(-1);
     if (last && enough(last)) break;
   }
@@ -91,7 +112,10 @@ describe('events', () => {
 
   it('of everything: an import is told from its probe to its pictures', async () => {
     const { job } = await makeJob(app);
-    const telling = eventsOf(`${app.url}/api/events`, ({ kind, state }) => kind === 'pictures' && state === 'done');
+    const telling = eventsOf(
+      `${app.url}/api/events`,
+      ({ kind, state }) => kind === 'pictures' && state === 'done',
+    );
     await addTake(app, job.id, makeRecording(folder, 'told.mp4', { seconds: 2 }));
     const done = (await telling).filter(({ state }) => state === 'done').map(({ kind }) => kind);
     expect(done).toEqual(['probe', 'sound', 'pictures']);
@@ -106,7 +130,11 @@ describe('events', () => {
       await response.body?.getReader().read();
       leaving.abort();
     }
-    await until(async () => open(), (now) => now <= before + 5, 10_000);
+    await until(
+      async () => open(),
+      (now) => now <= before + 5,
+      10_000,
+    );
   });
 
   it('of a task that is not there: a problem', async () => {
@@ -114,7 +142,12 @@ describe('events', () => {
   });
 });
 
-const streamSchema = z.object({ streams: z.array(z.looseObject({ codec_name: z.string(), height: z.number().optional(), pix_fmt: z.string().optional() })), format: z.object({ duration: z.coerce.number() }) });
+const streamSchema = z.object({
+  streams: z.array(
+    z.looseObject({ codec_name: z.string(), height: z.number().optional(), pix_fmt: z.string().optional() }),
+  ),
+  format: z.object({ duration: z.coerce.number() }),
+});
 
 describe('a viewing copy', () => {
   it('is offered where browsers cannot play it, made, and then shown', async () => {
@@ -125,14 +158,26 @@ describe('a viewing copy', () => {
     expect(take.viewingCopy).toBe(false);
     const { id } = await startCopy(take.id);
     expect((await startCopy(take.id)).id).toBe(id);
-    await until(() => taskNow(id), ({ state }) => state === 'done');
-    expect(takeSchema.parse((await ask(app, 'GET', `/api/takes/${take.id}`)).body)).toMatchObject({ viewingCopy: true, durationMs: take.durationMs });
+    await until(
+      () => taskNow(id),
+      ({ state }) => state === 'done',
+    );
+    expect(takeSchema.parse((await ask(app, 'GET', `/api/takes/${take.id}`)).body)).toMatchObject({
+      viewingCopy: true,
+      durationMs: take.durationMs,
+    });
     const film = await fetch(`${app.url}/api/takes/${take.id}/film`);
     expect(film.headers.get('content-type')).toBe('video/mp4');
     const shown = join(folder, 'shown.mp4');
     writeFileSync(shown, Buffer.from(await film.arrayBuffer()));
     // Outside check: ffprobe reads what is served.
-    const told = streamSchema.parse(JSON.parse(execFileSync('ffprobe', ['-v', 'error', '-show_streams', '-show_format', '-of', 'json', shown], { encoding: 'utf8' })));
+    const told = streamSchema.parse(
+      JSON.parse(
+        execFileSync('ffprobe', ['-v', 'error', '-show_streams', '-show_format', '-of', 'json', shown], {
+          encoding: 'utf8',
+        }),
+      ),
+    );
     expect(told.streams.map((stream) => stream.codec_name)).toEqual(['h264', 'aac']);
     expect(told.streams[0]).toMatchObject({ height: 720, pix_fmt: 'yuv420p' });
     expect(Math.abs(told.format.duration * 1000 - take.durationMs)).toBeLessThan(100);
@@ -142,13 +187,23 @@ describe('a viewing copy', () => {
   it('is called off; nothing half made is shown, and it can be made after all', async () => {
     const take = await makeTake(makeAvi('called off.avi', 60, '640x360'));
     const { id } = await startCopy(take.id);
-    await until(() => taskNow(id), ({ state, progress }) => state === 'running' && progress > 0);
+    await until(
+      () => taskNow(id),
+      ({ state, progress }) => state === 'running' && progress > 0,
+    );
     expect((await ask(app, 'DELETE', `/api/tasks/${id}`)).body).toMatchObject({ id, state: 'cancelled' });
-    expect(takeSchema.parse((await ask(app, 'GET', `/api/takes/${take.id}`)).body)).toMatchObject({ viewingCopy: false, problem: null, state: 'ready' });
+    expect(takeSchema.parse((await ask(app, 'GET', `/api/takes/${take.id}`)).body)).toMatchObject({
+      viewingCopy: false,
+      problem: null,
+      state: 'ready',
+    });
     expect((await ask(app, 'DELETE', `/api/tasks/${id}`)).body).toMatchObject({ state: 'cancelled' });
     const again = await startCopy(take.id);
     expect(again.id).not.toBe(id);
-    await until(() => taskNow(again.id), ({ state }) => state === 'done');
+    await until(
+      () => taskNow(again.id),
+      ({ state }) => state === 'done',
+    );
     expect((await taskNow(id)).state).toBe('cancelled');
   });
 
@@ -157,7 +212,12 @@ describe('a viewing copy', () => {
     const second = await makeTake(makeRecording(folder, 'second.mp4', { seconds: 1 }));
     const waiting = await startCopy(second.id);
     expect((await ask(app, 'DELETE', `/api/tasks/${waiting.id}`)).body).toMatchObject({ state: 'cancelled' });
-    expect(await until(() => taskNow(first.id), ({ state }) => state === 'done')).toMatchObject({ progress: 1 });
+    expect(
+      await until(
+        () => taskNow(first.id),
+        ({ state }) => state === 'done',
+      ),
+    ).toMatchObject({ progress: 1 });
     expect((await taskNow(waiting.id)).state).toBe('cancelled');
   });
 });

@@ -20,7 +20,9 @@ let paths: string[];
 
 beforeAll(async () => {
   folder = realpathSync(mkdtempSync(join(tmpdir(), 'benchtake-undo-')));
-  paths = [0, 1, 2].map((index) => makeRecording(folder, `take ${index}.mp4`, { seconds: 4, at: `2026-03-17T09:0${index}:00Z` }));
+  paths = [0, 1, 2].map((index) =>
+    makeRecording(folder, `take ${index}.mp4`, { seconds: 4, at: `2026-03-17T09:0${index}:00Z` }),
+  );
   app = await startApp();
   await nameFolder(app, folder);
 });
@@ -50,8 +52,10 @@ async function done(method: string, path: string, body?: unknown): Promise<unkno
   expect(answer.status, `${method} ${path}: ${JSON.stringify(answer.body)}`).toBeLessThan(300);
   return answer.body;
 }
-const undo = async () => z.object({ undone: changeSchema.nullable() }).parse(await done('POST', `/api/jobs/${job}/undo`)).undone;
-const redo = async () => z.object({ redone: changeSchema.nullable() }).parse(await done('POST', `/api/jobs/${job}/redo`)).redone;
+const undo = async () =>
+  z.object({ undone: changeSchema.nullable() }).parse(await done('POST', `/api/jobs/${job}/undo`)).undone;
+const redo = async () =>
+  z.object({ redone: changeSchema.nullable() }).parse(await done('POST', `/api/jobs/${job}/redo`)).redone;
 const takeAt = (index: number) => {
   const take = takes[index % takes.length];
   if (!take) throw new Error('The job has no takes');
@@ -59,79 +63,172 @@ const takeAt = (index: number) => {
 };
 
 async function addMarker(title: string, ms = 1000, index = 0) {
-  const body = await done('POST', `/api/jobs/${job}/markers`, { kind: 'work', title, takeId: takeAt(index), ms });
+  const body = await done('POST', `/api/jobs/${job}/markers`, {
+    kind: 'work',
+    title,
+    takeId: takeAt(index),
+    ms,
+  });
   return z.looseObject({ change: changeIdSchema, marker: markerSchema }).parse(body);
 }
 async function addReading() {
-  const body = await done('POST', `/api/jobs/${job}/readings/quick`, { text: 'neck red-white 4.08k', takeId: takeAt(0), ms: 1500 });
+  const body = await done('POST', `/api/jobs/${job}/readings/quick`, {
+    text: 'neck red-white 4.08k',
+    takeId: takeAt(0),
+    ms: 1500,
+  });
   return z.looseObject({ reading: readingSchema }).parse(body).reading;
 }
 async function addTrace() {
-  const body = await done('POST', `/api/jobs/${job}/traces`, { subject: 'neck', conductors: ['red', 'white', 'green', 'black'] });
+  const body = await done('POST', `/api/jobs/${job}/traces`, {
+    subject: 'neck',
+    conductors: ['red', 'white', 'green', 'black'],
+  });
   return z.looseObject({ trace: traceViewSchema }).parse(body).trace;
 }
 
 /** Every kind of change that the routes offer; each prepares what it needs and gives back the change itself. */
 const everyChange: [string, () => Promise<() => Promise<unknown>>][] = [
   ['a marker dropped', async () => () => addMarker('fret dressed')],
-  ['a span dropped', async () => () => done('POST', `/api/jobs/${job}/markers`, { kind: 'diagnosis', takeId: takeAt(1), ms: 100, endMs: 900, public: false, note: 'hum' })],
-  ['a marker moved to another take', async () => {
-    const { marker } = await addMarker('here');
-    return () => done('PATCH', `/api/markers/${marker.id}`, { takeId: takeAt(2), ms: 2000 });
-  }],
-  ['a marker named', async () => {
-    const { marker } = await addMarker('before');
-    return () => done('PATCH', `/api/markers/${marker.id}`, { title: 'after', kind: 'result', note: 'n', public: false, endMs: 3000 });
-  }],
-  ['a marker deleted', async () => {
-    const { marker } = await addMarker('away');
-    return () => done('DELETE', `/api/markers/${marker.id}`);
-  }],
+  [
+    'a span dropped',
+    async () => () =>
+      done('POST', `/api/jobs/${job}/markers`, {
+        kind: 'diagnosis',
+        takeId: takeAt(1),
+        ms: 100,
+        endMs: 900,
+        public: false,
+        note: 'hum',
+      }),
+  ],
+  [
+    'a marker moved to another take',
+    async () => {
+      const { marker } = await addMarker('here');
+      return () => done('PATCH', `/api/markers/${marker.id}`, { takeId: takeAt(2), ms: 2000 });
+    },
+  ],
+  [
+    'a marker named',
+    async () => {
+      const { marker } = await addMarker('before');
+      return () =>
+        done('PATCH', `/api/markers/${marker.id}`, {
+          title: 'after',
+          kind: 'result',
+          note: 'n',
+          public: false,
+          endMs: 3000,
+        });
+    },
+  ],
+  [
+    'a marker deleted',
+    async () => {
+      const { marker } = await addMarker('away');
+      return () => done('DELETE', `/api/markers/${marker.id}`);
+    },
+  ],
   ['a reading typed', async () => addReading],
-  ['a reading added', async () => () => done('POST', `/api/jobs/${job}/readings`, { kind: 'resistance', open: true, unit: 'kΩ', subject: 'bridge', between: ['hot', 'ground'], basis: 'stated' })],
-  ['a reading corrected', async () => {
-    const { id } = await addReading();
-    return () => done('PATCH', `/api/readings/${id}`, { value: '4.11', note: 'read again', takeId: null, ms: null });
-  }],
-  ['a reading deleted', async () => {
-    const { id } = await addReading();
-    return () => done('DELETE', `/api/readings/${id}`);
-  }],
-  ['a take trimmed', async () => () => done('PATCH', `/api/takes/${takeAt(0)}`, { trimStartMs: 500, trimEndMs: 3500 })],
+  [
+    'a reading added',
+    async () => () =>
+      done('POST', `/api/jobs/${job}/readings`, {
+        kind: 'resistance',
+        open: true,
+        unit: 'kΩ',
+        subject: 'bridge',
+        between: ['hot', 'ground'],
+        basis: 'stated',
+      }),
+  ],
+  [
+    'a reading corrected',
+    async () => {
+      const { id } = await addReading();
+      return () =>
+        done('PATCH', `/api/readings/${id}`, { value: '4.11', note: 'read again', takeId: null, ms: null });
+    },
+  ],
+  [
+    'a reading deleted',
+    async () => {
+      const { id } = await addReading();
+      return () => done('DELETE', `/api/readings/${id}`);
+    },
+  ],
+  [
+    'a take trimmed',
+    async () => () => done('PATCH', `/api/takes/${takeAt(0)}`, { trimStartMs: 500, trimEndMs: 3500 }),
+  ],
   ['takes re-ordered', async () => () => done('PATCH', `/api/takes/${takeAt(0)}`, { index: 2 })],
-  ['takes back to the camera clock', async () => {
-    await done('PATCH', `/api/takes/${takeAt(0)}`, { index: 1 });
-    return () => done('DELETE', `/api/jobs/${job}/takes/order`);
-  }],
-  ['a take deleted, with its markers, its readings’ moments kept apart', async () => {
-    await addMarker('on the take', 10);
-    await addMarker('on the take too', 3000);
-    await addReading();
-    return () => done('DELETE', `/api/takes/${takeAt(0)}`);
-  }],
-  ['a take added', async () => {
-    await done('DELETE', `/api/takes/${takeAt(1)}`);
-    return () => done('POST', `/api/jobs/${job}/takes`, { path: paths[1] });
-  }],
-  ['the job named, its instrument and client told', async () => () =>
-    done('PATCH', `/api/jobs/${job}`, { title: 'Other title', instrument: { type: 'mandolin', serial: 'A1' }, client: { name: 'Ada Plainly' } })],
-  ['the client changed', async () => {
-    await done('PATCH', `/api/jobs/${job}`, { client: { name: 'Ada Plainly' } });
-    return () => done('PATCH', `/api/jobs/${job}`, { client: { name: 'Bea Plainly', alias: 'a bassist' } });
-  }],
-  ['the client taken off', async () => {
-    await done('PATCH', `/api/jobs/${job}`, { client: { name: 'Ada Plainly' } });
-    return () => done('PATCH', `/api/jobs/${job}`, { client: null });
-  }],
+  [
+    'takes back to the camera clock',
+    async () => {
+      await done('PATCH', `/api/takes/${takeAt(0)}`, { index: 1 });
+      return () => done('DELETE', `/api/jobs/${job}/takes/order`);
+    },
+  ],
+  [
+    'a take deleted, with its markers, its readings’ moments kept apart',
+    async () => {
+      await addMarker('on the take', 10);
+      await addMarker('on the take too', 3000);
+      await addReading();
+      return () => done('DELETE', `/api/takes/${takeAt(0)}`);
+    },
+  ],
+  [
+    'a take added',
+    async () => {
+      await done('DELETE', `/api/takes/${takeAt(1)}`);
+      return () => done('POST', `/api/jobs/${job}/takes`, { path: paths[1] });
+    },
+  ],
+  [
+    'the job named, its instrument and client told',
+    async () => () =>
+      done('PATCH', `/api/jobs/${job}`, {
+        title: 'Other title',
+        instrument: { type: 'mandolin', serial: 'A1' },
+        client: { name: 'Ada Plainly' },
+      }),
+  ],
+  [
+    'the client changed',
+    async () => {
+      await done('PATCH', `/api/jobs/${job}`, { client: { name: 'Ada Plainly' } });
+      return () => done('PATCH', `/api/jobs/${job}`, { client: { name: 'Bea Plainly', alias: 'a bassist' } });
+    },
+  ],
+  [
+    'the client taken off',
+    async () => {
+      await done('PATCH', `/api/jobs/${job}`, { client: { name: 'Ada Plainly' } });
+      return () => done('PATCH', `/api/jobs/${job}`, { client: null });
+    },
+  ],
   ['a trace begun', async () => addTrace],
-  ['a trace changed', async () => {
-    const { worksheet } = await addTrace();
-    return () => done('PATCH', `/api/traces/${worksheet.id}`, { subject: 'bridge', shield: false, conductors: ['red', 'white'] });
-  }],
-  ['a trace deleted', async () => {
-    const { worksheet } = await addTrace();
-    return () => done('DELETE', `/api/traces/${worksheet.id}`);
-  }],
+  [
+    'a trace changed',
+    async () => {
+      const { worksheet } = await addTrace();
+      return () =>
+        done('PATCH', `/api/traces/${worksheet.id}`, {
+          subject: 'bridge',
+          shield: false,
+          conductors: ['red', 'white'],
+        });
+    },
+  ],
+  [
+    'a trace deleted',
+    async () => {
+      const { worksheet } = await addTrace();
+      return () => done('DELETE', `/api/traces/${worksheet.id}`);
+    },
+  ],
   ['the job into the bin', async () => () => done('DELETE', `/api/jobs/${job}`)],
 ];
 
@@ -154,8 +251,16 @@ describe('every change', () => {
 });
 
 describe('the bin', () => {
-  const inBin = async () => z.object({ jobs: z.array(jobSchema) }).parse((await ask(app, 'GET', '/api/bin')).body).jobs.some(({ id }) => id === job);
-  const onRack = async () => z.object({ jobs: z.array(jobSchema) }).parse((await ask(app, 'GET', '/api/jobs')).body).jobs.some(({ id }) => id === job);
+  const inBin = async () =>
+    z
+      .object({ jobs: z.array(jobSchema) })
+      .parse((await ask(app, 'GET', '/api/bin')).body)
+      .jobs.some(({ id }) => id === job);
+  const onRack = async () =>
+    z
+      .object({ jobs: z.array(jobSchema) })
+      .parse((await ask(app, 'GET', '/api/jobs')).body)
+      .jobs.some(({ id }) => id === job);
 
   it('takes a job and gives it back whole, by undo or by restoring', async () => {
     await addMarker('kept');
@@ -198,7 +303,11 @@ describe('two windows at once', () => {
 
   it('a marker dropped on a take that the other has just deleted is refused in words', async () => {
     await done('DELETE', `/api/takes/${takeAt(0)}`);
-    const { status } = await ask(app, 'POST', `/api/jobs/${job}/markers`, { kind: 'work', takeId: takeAt(0), ms: 5 });
+    const { status } = await ask(app, 'POST', `/api/jobs/${job}/markers`, {
+      kind: 'work',
+      takeId: takeAt(0),
+      ms: 5,
+    });
     expect(status).toBe(422);
   });
 });
@@ -214,17 +323,35 @@ it('a new change after an undo ends what could be done again', async () => {
 /** One step of a hand at random: which of the record’s things it takes is chosen by `pick`. */
 const steps: Record<string, (record: JobRecord, pick: number) => Promise<unknown>> = {
   drop: (_record, pick) => addMarker(`m${pick}`, pick % 4000, pick),
-  move: ({ markers }, pick) => onOne(markers, pick, ({ id }) => ask(app, 'PATCH', `/api/markers/${id}`, { ms: (pick * 7) % 4000, endMs: null })),
+  move: ({ markers }, pick) =>
+    onOne(markers, pick, ({ id }) =>
+      ask(app, 'PATCH', `/api/markers/${id}`, { ms: (pick * 7) % 4000, endMs: null }),
+    ),
   unmark: ({ markers }, pick) => onOne(markers, pick, ({ id }) => ask(app, 'DELETE', `/api/markers/${id}`)),
   read: (record, pick) =>
-    onOne(record.takes, pick, ({ id }) => ask(app, 'POST', `/api/jobs/${job}/readings`, { kind: 'resistance', value: `${pick % 10}.08`, unit: 'kΩ', takeId: id, ms: pick % 4000 })),
-  correct: ({ readings }, pick) => onOne(readings, pick, ({ id }) => ask(app, 'PATCH', `/api/readings/${id}`, { value: '7.9' })),
-  order: ({ takes: film }, pick) => onOne(film, pick, ({ id }) => ask(app, 'PATCH', `/api/takes/${id}`, { index: pick % 3 })),
+    onOne(record.takes, pick, ({ id }) =>
+      ask(app, 'POST', `/api/jobs/${job}/readings`, {
+        kind: 'resistance',
+        value: `${pick % 10}.08`,
+        unit: 'kΩ',
+        takeId: id,
+        ms: pick % 4000,
+      }),
+    ),
+  correct: ({ readings }, pick) =>
+    onOne(readings, pick, ({ id }) => ask(app, 'PATCH', `/api/readings/${id}`, { value: '7.9' })),
+  order: ({ takes: film }, pick) =>
+    onOne(film, pick, ({ id }) => ask(app, 'PATCH', `/api/takes/${id}`, { index: pick % 3 })),
   clock: () => ask(app, 'DELETE', `/api/jobs/${job}/takes/order`),
-  trim: ({ takes: film }, pick) => onOne(film, pick, ({ id }) => ask(app, 'PATCH', `/api/takes/${id}`, { trimStartMs: pick % 2000 })),
+  trim: ({ takes: film }, pick) =>
+    onOne(film, pick, ({ id }) => ask(app, 'PATCH', `/api/takes/${id}`, { trimStartMs: pick % 2000 })),
   remove: ({ takes: film }, pick) => onOne(film, pick, ({ id }) => ask(app, 'DELETE', `/api/takes/${id}`)),
   add: (_record, pick) => ask(app, 'POST', `/api/jobs/${job}/takes`, { path: paths[pick % 3] }),
-  name: (_record, pick) => ask(app, 'PATCH', `/api/jobs/${job}`, { title: `t${pick}`, client: pick % 2 ? { name: `c${pick}` } : null }),
+  name: (_record, pick) =>
+    ask(app, 'PATCH', `/api/jobs/${job}`, {
+      title: `t${pick}`,
+      client: pick % 2 ? { name: `c${pick}` } : null,
+    }),
   trace: () => addTrace(),
   bin: () => ask(app, 'DELETE', `/api/jobs/${job}`),
   back: () => ask(app, 'POST', `/api/jobs/${job}/restore`),
@@ -232,13 +359,20 @@ const steps: Record<string, (record: JobRecord, pick: number) => Promise<unknown
   redo: () => redo(),
 };
 
-async function onOne<T>(things: readonly T[], pick: number, act: (thing: T) => Promise<unknown>): Promise<unknown> {
+async function onOne<T>(
+  things: readonly T[],
+  pick: number,
+  act: (thing: T) => Promise<unknown>,
+): Promise<unknown> {
   const thing = things[pick % things.length];
   return thing && act(thing);
 }
 
 it('any sequence of changes, undone to the start, restores the record exactly; done again, it is as it was', async () => {
-  const sequence = fc.array(fc.tuple(fc.constantFrom(...Object.keys(steps)), fc.nat(9999)), { minLength: 4, maxLength: 25 });
+  const sequence = fc.array(fc.tuple(fc.constantFrom(...Object.keys(steps)), fc.nat(9999)), {
+    minLength: 4,
+    maxLength: 25,
+  });
   await fc.assert(
     fc.asyncProperty(sequence, async (hand) => {
       job = (await makeJob(app)).job.id;

@@ -3,8 +3,12 @@ import type { ReadingDetails, ReadingKindId, UnitId } from '@/shared/readings';
 
 /** A range that a value is expected in, in the base unit; outside it the page asks or cautions, never refuses. */
 export interface PlausibleRange {
+  /** What such a value is usual for: "a pickup coil". */
+  of: string;
   /** Only where the subject reads like this; left out: anywhere. */
   subject?: RegExp;
+  /** Only on these instrument types; left out: on all. */
+  instruments?: readonly string[];
   low: number;
   high: number;
 }

@@ -17,7 +17,7 @@ export interface RecordDesk {
   refresh(): Promise<void>;
   /** Makes a change by a route, shows the record as it then is, and offers the way back where a label is given. */
   change<T>(
-    method: 'POST' | 'PATCH' | 'DELETE',
+    method: 'POST' | 'PUT' | 'PATCH' | 'DELETE',
     path: string,
     body: unknown,
     schema: z.ZodType<T>,

@@ -1,0 +1,11 @@
+export {
+  CaptionsError,
+  readCaptions,
+  type SplitCaptions,
+  shiftLines,
+  splitOverTakes,
+  writeSubRip,
+  writeWebVtt,
+} from './captions';
+export { propose } from './propose';
+export { NeedsChangeError, readingHeard, sayHeard } from './record';

@@ -1,0 +1,22 @@
+/** What is said when the camera is about to be stopped, moved or turned. */
+export const CAMERA_STOPS: readonly string[] = [
+  '(stop|stopping|pause|pausing|cut|cutting|kill|end|ending|switch|switching|turn|turning) ..2 (camera|recording|filming|video|film|footage)',
+  '(switch|switching|turn|turning) (you|it|this) off [now]',
+  '(stop|pause|cut|end|leave) (it|this|that|you) ..2 (there|here)',
+  '(stop|pause|cut|pausing|stopping|cutting) (it|you|there|here|recording|filming)',
+  '(camera|recording|phone) (off|stops)',
+  '(move|moving|shift|shifting|turn|turning|swing|swinging|reposition|repositioning|tilt|tilting|raise|lower|lift|bring|bringing|adjust|adjusting|rotate|flip|take|taking|get|put|drop|spin|angle|set) ..2 (camera|cam|tripod|phone|lens)',
+  '(move|swing|bring|take|turn|spin|pull|get|zoom|push|tip|lift) (you|ya) ..2 (in|round|around|over|closer|out|down|up|back)',
+  '(zoom|zooming|zoomed) (in|out)',
+  '(change|changing|switch|switching|go|going|cut|cutting) ..3 (angle|angles|view|overhead|close-up|closeup)',
+  "(back|see|with) (you|in) (in|a|when|once|after|later|tomorrow|shortly|soon) ..4 (minute|minutes|moment|sec|second|seconds|bit|hour|hours|tick|ticks|mo|while|later|morning|tomorrow|dries|dry|dried|cured|set|done|that's)",
+  '(be|right|come) (right|back) (back)',
+  "(be|come|i'll|we'll) back (in|when|once|after|tomorrow|later|shortly|soon)",
+  '(see|catch|talk) (you|ya) (in|on|at|tomorrow|later|next|after|then) ..4',
+  '(pick|picking) (this|it|that|up) (up|back) ..3 (tomorrow|later|morning|again|week)',
+  '(do|doing|finish|finishing) ..4 (off) (camera)',
+  '(stop|stopping|pause|pausing) (filming|recording|there|here)',
+  '(battery|card|memory) ..4 (running|dying|full|dead|flat|low) ..3',
+  '(end) of (part|video|take|this)',
+  'camera ..2 (battery|card) ..3 (dying|dead|flat|full|running|low|gone|going)',
+];

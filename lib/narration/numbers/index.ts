@@ -1,0 +1,2 @@
+export { findNumbers, readNumberAt } from './read-number';
+export type { SpokenNumber } from './span';
