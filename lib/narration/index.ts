@@ -8,4 +8,4 @@ export {
   writeWebVtt,
 } from './captions';
 export { propose } from './propose';
-export { NeedsChangeError, readingHeard, sayHeard } from './record';
+export { sayHeard } from './record';

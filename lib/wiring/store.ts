@@ -5,9 +5,23 @@ import type { Database } from '@/db/open';
 import { outcomes, traces } from '@/db/schema';
 import { momentInJob } from '@/lib/film/store';
 import { expandedUncertaintyOf, readingsOf } from '@/lib/readings/store';
-import { type ChangeId, type JobId, type OutcomeId, outcomeIdSchema, type TraceId, traceIdSchema } from '@/shared/ids';
+import {
+  type ChangeId,
+  type JobId,
+  type OutcomeId,
+  outcomeIdSchema,
+  type TraceId,
+  traceIdSchema,
+} from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
-import type { NewOutcome, NewTrace, OutcomeRecord, TracePatch, TraceView, WorksheetRecord } from '@/shared/traces';
+import type {
+  NewOutcome,
+  NewTrace,
+  OutcomeRecord,
+  TracePatch,
+  TraceView,
+  WorksheetRecord,
+} from '@/shared/traces';
 import type { TotalReading, TraceInput } from '@/shared/wiring';
 import { checkTotal, planWiring, recordOutcome } from './plans';
 import { traceOf } from './record/worksheet';
@@ -17,7 +31,13 @@ export { getJackView, putHarness, removeHarness } from './jack-store';
 
 /** The worksheets of a job, in the order they were begun. */
 export function worksheetsOf(db: Database, jobId: JobId): WorksheetRecord[] {
-  return db.select().from(traces).where(eq(traces.jobId, jobId)).orderBy(traces.createdAt).all().map(asWorksheet);
+  return db
+    .select()
+    .from(traces)
+    .where(eq(traces.jobId, jobId))
+    .orderBy(traces.createdAt)
+    .all()
+    .map(asWorksheet);
 }
 
 /** A trace with all that follows from the job's readings now. */
@@ -37,7 +57,11 @@ export function getTraceView(db: Database, id: TraceId): TraceView {
   };
 }
 
-export function addTrace(db: Database, jobId: JobId, { from, ...wanted }: NewTrace): { change: ChangeId; trace: TraceView } {
+export function addTrace(
+  db: Database,
+  jobId: JobId,
+  { from, ...wanted }: NewTrace,
+): { change: ChangeId; trace: TraceView } {
   const bare = { ...wanted, assumed: [], planId: null };
   const prepared = from ? takeOver(bare, inputOf(db, asWorksheet(traceRow(db, from)))) : prepareTrace(bare);
   const row = {
@@ -56,11 +80,19 @@ export function addTrace(db: Database, jobId: JobId, { from, ...wanted }: NewTra
   return { change, trace: getTraceView(db, row.id) };
 }
 
-export function patchTrace(db: Database, id: TraceId, patch: TracePatch): { change: ChangeId; trace: TraceView } {
+export function patchTrace(
+  db: Database,
+  id: TraceId,
+  patch: TracePatch,
+): { change: ChangeId; trace: TraceView } {
   const row = traceRow(db, id);
   const { subject, conductors, shield, frame, rows, assumed } = { ...row, ...patch };
   const prepared = prepareTrace({ subject, conductors, shield, frame, rows, assumed });
-  const checked = { ...patch, ...(patch.conductors ? { conductors: prepared.conductors } : {}), ...(patch.rows ? { rows: prepared.rows } : {}) };
+  const checked = {
+    ...patch,
+    ...(patch.conductors ? { conductors: prepared.conductors } : {}),
+    ...(patch.rows ? { rows: prepared.rows } : {}),
+  };
   const { change } = edit(db, row.jobId, 'trace changed', (e) => e.update('traces', id, checked));
   return { change, trace: getTraceView(db, id) };
 }
@@ -75,11 +107,20 @@ export function removeTrace(db: Database, id: TraceId): ChangeId {
 }
 
 /** Records what was really joined, by a plan of the trace or as it differs from it. */
-export function addOutcome(db: Database, traceId: TraceId, wanted: NewOutcome): { change: ChangeId; outcome: OutcomeRecord } {
+export function addOutcome(
+  db: Database,
+  traceId: TraceId,
+  wanted: NewOutcome,
+): { change: ChangeId; outcome: OutcomeRecord } {
   const { worksheet, plans } = getTraceView(db, traceId);
   const plan = plans.find((candidate) => candidate.id === wanted.planId);
   if (!plan) {
-    throw new DomainError('invalid', 'There is no such plan for this pickup.', 'Choose one of the plans that the trace offers.', { planId: wanted.planId });
+    throw new DomainError(
+      'invalid',
+      'There is no such plan for this pickup.',
+      'Choose one of the plans that the trace offers.',
+      { planId: wanted.planId },
+    );
   }
   const { takeId, ms } = wanted;
   if (takeId !== null && ms !== null) momentInJob(db, worksheet.jobId, takeId, ms);
@@ -90,7 +131,15 @@ export function addOutcome(db: Database, traceId: TraceId, wanted: NewOutcome): 
     ...(wanted.lines ? { lines: wanted.lines } : {}),
     ...(moment ? { moment } : {}),
   });
-  const row = { id: newId(outcomeIdSchema), jobId: worksheet.jobId, traceId, takeId, ms, outcome, createdAt: Date.now() };
+  const row = {
+    id: newId(outcomeIdSchema),
+    jobId: worksheet.jobId,
+    traceId,
+    takeId,
+    ms,
+    outcome,
+    createdAt: Date.now(),
+  };
   const { change } = edit(db, worksheet.jobId, `wiring of the ${worksheet.subject} recorded`, (e) => {
     e.insert('outcomes', row);
     if (worksheet.planId !== plan.id) e.update('traces', traceId, { planId: plan.id });
@@ -106,11 +155,23 @@ export function removeOutcome(db: Database, id: OutcomeId): ChangeId {
 
 /** What was joined in a job, newest first. */
 export function outcomesOfJob(db: Database, jobId: JobId): OutcomeRecord[] {
-  return db.select().from(outcomes).where(eq(outcomes.jobId, jobId)).orderBy(desc(outcomes.createdAt)).all().map(asOutcome);
+  return db
+    .select()
+    .from(outcomes)
+    .where(eq(outcomes.jobId, jobId))
+    .orderBy(desc(outcomes.createdAt))
+    .all()
+    .map(asOutcome);
 }
 
 function outcomesOf(db: Database, traceId: TraceId): OutcomeRecord[] {
-  return db.select().from(outcomes).where(eq(outcomes.traceId, traceId)).orderBy(desc(outcomes.createdAt)).all().map(asOutcome);
+  return db
+    .select()
+    .from(outcomes)
+    .where(eq(outcomes.traceId, traceId))
+    .orderBy(desc(outcomes.createdAt))
+    .all()
+    .map(asOutcome);
 }
 
 function inputOf(db: Database, worksheet: WorksheetRecord): TraceInput {
@@ -119,7 +180,11 @@ function inputOf(db: Database, worksheet: WorksheetRecord): TraceInput {
 
 /** Readings come in the order they were noted: the last total is the one that counts. */
 function newestTotal(trace: TraceInput): TotalReading | null {
-  return trace.readings?.flatMap((reading) => (reading.kind === 'total' ? [{ basis: 'measured' as const, ...reading }] : [])).at(-1) ?? null;
+  return (
+    trace.readings
+      ?.flatMap((reading) => (reading.kind === 'total' ? [{ basis: 'measured' as const, ...reading }] : []))
+      .at(-1) ?? null
+  );
 }
 
 function traceRow(db: Database, id: TraceId) {

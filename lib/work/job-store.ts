@@ -169,7 +169,17 @@ export function clearOldBin(db: Database, now: number): number {
     .map((job) => job.id);
   if (old.length === 0) return 0;
   db.transaction((tx) => {
-    for (const table of [proposals, narrationLines, harnesses, outcomes, traces, markers, readings, takes, changes])
+    for (const table of [
+      proposals,
+      narrationLines,
+      harnesses,
+      outcomes,
+      traces,
+      markers,
+      readings,
+      takes,
+      changes,
+    ])
       tx.delete(table).where(inArray(table.jobId, old)).run();
     tx.delete(jobs).where(inArray(jobs.id, old)).run();
   });

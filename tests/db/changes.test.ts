@@ -5,7 +5,14 @@ import { newId } from '@/db/ids';
 import type { Database } from '@/db/open';
 import { folders, markers, recordings, takes } from '@/db/schema';
 import { addJob } from '@/lib/work/store';
-import { folderIdSchema, type JobId, markerIdSchema, recordingIdSchema, type TakeId, takeIdSchema } from '@/shared/ids';
+import {
+  folderIdSchema,
+  type JobId,
+  markerIdSchema,
+  recordingIdSchema,
+  type TakeId,
+  takeIdSchema,
+} from '@/shared/ids';
 import { openTestDatabase } from '../open-test-database';
 
 let db: Database;
@@ -20,7 +27,17 @@ beforeEach(() => {
   const recordingId = newId(recordingIdSchema);
   takeId = newId(takeIdSchema);
   db.insert(folders).values({ id: folderId, path: '/somewhere', createdAt: 1 }).run();
-  db.insert(recordings).values({ id: recordingId, folderId, path: 'a.mp4', sizeBytes: 1, modifiedAt: 1, state: 'new', createdAt: 1 }).run();
+  db.insert(recordings)
+    .values({
+      id: recordingId,
+      folderId,
+      path: 'a.mp4',
+      sizeBytes: 1,
+      modifiedAt: 1,
+      state: 'new',
+      createdAt: 1,
+    })
+    .run();
   db.insert(takes).values({ id: takeId, jobId, recordingId, createdAt: 1 }).run();
 });
 afterEach(() => close());

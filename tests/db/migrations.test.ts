@@ -5,7 +5,9 @@ import BetterSqlite from 'better-sqlite3';
 import { afterEach, describe, expect, it } from 'vitest';
 import { closeDatabase, openDatabase } from '@/db/open';
 
-const journal = JSON.parse(readFileSync('db/migrations/meta/_journal.json', 'utf8')) as { entries: { idx: number; when: number; tag: string }[] };
+const journal = JSON.parse(readFileSync('db/migrations/meta/_journal.json', 'utf8')) as {
+  entries: { idx: number; when: number; tag: string }[];
+};
 const homes: string[] = [];
 const newHome = () => {
   const home = mkdtempSync(join(tmpdir(), 'benchtake-migrations-'));
@@ -49,7 +51,9 @@ describe('opening the database', () => {
     openDatabase(home, 'db/migrations').$client.exec("insert into settings values ('shop', '\"Bench 4\"')");
     closeDatabase();
     const older = new BetterSqlite(join(home, 'benchtake.sqlite'));
-    older.exec('delete from __drizzle_migrations; drop table changes; drop table tasks; drop table readings; drop table meters; drop table markers; drop table takes; drop table recordings; drop table folders; drop table jobs; drop table instruments; drop table clients; alter table settings rename to old_settings');
+    older.exec(
+      'delete from __drizzle_migrations; drop table changes; drop table tasks; drop table readings; drop table meters; drop table markers; drop table takes; drop table recordings; drop table folders; drop table jobs; drop table instruments; drop table clients; alter table settings rename to old_settings',
+    );
     older.close();
     openDatabase(home, 'db/migrations');
     const [backup] = readdirSync(join(home, 'backups'));

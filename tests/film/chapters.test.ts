@@ -20,7 +20,8 @@ const marker = (title: string, take: 1 | 2, ms: number, isPublic = true): Marker
   endMs: null,
   public: isPublic,
 });
-const chapters = (markers: Marker[]) => chaptersOf(layOut(takes), markers, 'A bass, crackling').map(({ startMs, title }) => [startMs, title]);
+const chapters = (markers: Marker[]) =>
+  chaptersOf(layOut(takes), markers, 'A bass, crackling').map(({ startMs, title }) => [startMs, title]);
 
 describe('chapters', () => {
   it('come from public markers in film order, each up to the next', () => {
@@ -39,7 +40,9 @@ describe('chapters', () => {
   });
 
   it('leave out private markers and those that a trim has cut away', () => {
-    expect(chapters([marker('Phone call', 1, 30_000, false), marker('Cut', 2, 5_000), marker('Kept', 1, 0)])).toEqual([[0, 'Kept']]);
+    expect(
+      chapters([marker('Phone call', 1, 30_000, false), marker('Cut', 2, 5_000), marker('Kept', 1, 0)]),
+    ).toEqual([[0, 'Kept']]);
   });
 
   it('share a chapter within one second, since the plain list tells whole seconds only', () => {
@@ -55,14 +58,23 @@ describe('chapters', () => {
   });
 
   it('always start at 0 and rise by whole seconds', () => {
-    const times = fc.array(fc.record({ ms: fc.nat(60_000), take: fc.constantFrom<1 | 2>(1, 2) }), { minLength: 1, maxLength: 40 });
+    const times = fc.array(fc.record({ ms: fc.nat(60_000), take: fc.constantFrom<1 | 2>(1, 2) }), {
+      minLength: 1,
+      maxLength: 40,
+    });
     fc.assert(
       fc.property(times, (moments) => {
-        const made = chaptersOf(layOut(takes), moments.map(({ ms, take }) => marker('x', take, ms)), 'x');
+        const made = chaptersOf(
+          layOut(takes),
+          moments.map(({ ms, take }) => marker('x', take, ms)),
+          'x',
+        );
         if (made.length === 0) return;
         expect(made[0]?.startMs).toBe(0);
         made.slice(1).forEach((chapter, index) => {
-          expect(Math.floor(chapter.startMs / 1000)).toBeGreaterThan(Math.floor((made[index]?.startMs ?? 0) / 1000));
+          expect(Math.floor(chapter.startMs / 1000)).toBeGreaterThan(
+            Math.floor((made[index]?.startMs ?? 0) / 1000),
+          );
           expect(made[index]?.endMs).toBe(chapter.startMs);
         });
       }),

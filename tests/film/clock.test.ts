@@ -4,7 +4,12 @@ import { type ClockTake, filmTimeOf, layOut, momentAt, stepFrom } from '@/lib/fi
 import { takeIdSchema } from '@/shared/ids';
 
 const takeId = (index: number) => takeIdSchema.parse(String(index).padStart(20, '0'));
-const take = (index: number, durationMs: number, trimStartMs = 0, trimEndMs: number | null = null): ClockTake => ({
+const take = (
+  index: number,
+  durationMs: number,
+  trimStartMs = 0,
+  trimEndMs: number | null = null,
+): ClockTake => ({
   id: takeId(index),
   durationMs,
   trimStartMs,
@@ -13,7 +18,9 @@ const take = (index: number, durationMs: number, trimStartMs = 0, trimEndMs: num
 
 const length = fc.oneof(fc.constant(0), fc.nat(20), fc.nat(11_000_000));
 const anyTakes = fc
-  .array(fc.record({ durationMs: length, trimStartMs: length, trimEndMs: fc.option(length) }), { maxLength: 12 })
+  .array(fc.record({ durationMs: length, trimStartMs: length, trimEndMs: fc.option(length) }), {
+    maxLength: 12,
+  })
   .map((takes) => takes.map((values, index): ClockTake => ({ id: takeId(index), ...values })));
 
 describe('a film', () => {
@@ -68,7 +75,10 @@ describe('a film', () => {
         const placed = chosen && reversed.takes.find((candidate) => candidate.takeId === chosen.id);
         if (!placed || placed.endMs === placed.startMs) return;
         // The very end of a take is the seam, which belongs to the next one.
-        const moment = { takeId: placed.takeId, ms: placed.startMs + (whichMs % (placed.endMs - placed.startMs)) };
+        const moment = {
+          takeId: placed.takeId,
+          ms: placed.startMs + (whichMs % (placed.endMs - placed.startMs)),
+        };
         const at = filmTimeOf(reversed, moment);
         expect(at?.shown).toBe(true);
         expect(at && momentAt(reversed, at.filmMs)).toEqual(moment);
@@ -80,7 +90,9 @@ describe('a film', () => {
     fc.assert(
       fc.property(anyTakes, (takes) => {
         const film = layOut(takes);
-        expect(film.takes.reduce((sum, placed) => sum + placed.endMs - placed.startMs, 0)).toBe(film.durationMs);
+        expect(film.takes.reduce((sum, placed) => sum + placed.endMs - placed.startMs, 0)).toBe(
+          film.durationMs,
+        );
         film.takes.forEach((placed, index) => {
           expect(placed.filmStartMs).toBe(film.takes[index - 1]?.filmEndMs ?? 0);
           expect(placed.filmEndMs).toBeGreaterThanOrEqual(placed.filmStartMs);

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { inFilmOrder, moved } from '@/lib/film';
 
-const at = (name: string, recordedAt: number | null, position: number | null = null) => ({ name, recordedAt, position });
+const at = (name: string, recordedAt: number | null, position: number | null = null) => ({
+  name,
+  recordedAt,
+  position,
+});
 const names = (takes: { name: string }[]) => takes.map((take) => take.name);
 
 describe('film order', () => {

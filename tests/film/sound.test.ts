@@ -28,7 +28,9 @@ describe('the engraved scale', () => {
   it('carries times far enough apart to be read', () => {
     const marks = graduations(0, 60_000, 0.02);
     const long = marks.filter((mark) => mark.long).map((mark) => mark.ms);
-    expect(long).toEqual([0, 5_000, 10_000, 15_000, 20_000, 25_000, 30_000, 35_000, 40_000, 45_000, 50_000, 55_000, 60_000]);
+    expect(long).toEqual([
+      0, 5_000, 10_000, 15_000, 20_000, 25_000, 30_000, 35_000, 40_000, 45_000, 50_000, 55_000, 60_000,
+    ]);
     expect(marks).toHaveLength(61);
   });
 

@@ -10,14 +10,20 @@ const hours = [
 
 describe('the plain chapter list', () => {
   it('tells hours only when needed', () => {
-    expect(chapterFormats.text.write(hours)).toBe('0:00 Case open\n0:59 Pots & <caps> --> jack\n1:00:00 Łódź, ½ turn\n');
+    expect(chapterFormats.text.write(hours)).toBe(
+      '0:00 Case open\n0:59 Pots & <caps> --> jack\n1:00:00 Łódź, ½ turn\n',
+    );
   });
 });
 
 // Outside check: W3C WebVTT, read back by media-captions, an independent parser, with its strict checks on.
 describe('WebVTT chapters', () => {
   it('are read back by an independent parser, in strict mode, as they were', async () => {
-    const { cues, errors } = await parseText(chapterFormats.webvtt.write(hours), { type: 'vtt', strict: true, errors: true });
+    const { cues, errors } = await parseText(chapterFormats.webvtt.write(hours), {
+      type: 'vtt',
+      strict: true,
+      errors: true,
+    });
     expect(errors).toEqual([]);
     expect(cues.map((cue) => [cue.startTime, cue.endTime])).toEqual([
       [0, 59],

@@ -3,7 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 
 const run = (...words: string[]) => {
-  const { status, stdout, stderr } = spawnSync('npx', ['--no-install', ...words], { encoding: 'utf8', maxBuffer: 1 << 28 });
+  const { status, stdout, stderr } = spawnSync('npx', ['--no-install', ...words], {
+    encoding: 'utf8',
+    maxBuffer: 1 << 28,
+  });
   return { status, stdout, told: `${stdout}\n${stderr}`.slice(-6000) };
 };
 
@@ -17,7 +20,18 @@ const cruiseSchema = z.object({
 
 describe('the house', { timeout: 240_000 }, () => {
   it('has arrows one way only: app → lib → db → shared, through the doors', () => {
-    const { stdout, told } = run('depcruise', '--config', '.dependency-cruiser.cjs', '--output-type', 'json', 'app', 'lib', 'db', 'shared', 'server.ts');
+    const { stdout, told } = run(
+      'depcruise',
+      '--config',
+      '.dependency-cruiser.cjs',
+      '--output-type',
+      'json',
+      'app',
+      'lib',
+      'db',
+      'shared',
+      'server.ts',
+    );
     const { summary } = cruiseSchema.parse(JSON.parse(stdout || '{}'), { error: () => told });
     // A cruiser that reads nothing finds nothing: it must have seen the house.
     expect(summary.totalCruised).toBeGreaterThan(80);

@@ -27,7 +27,11 @@ const twoShared = {
   positions: threeWay,
 };
 const view = () => getJackView(db, job);
-const read = (kilohms: string | null, setting: Partial<JackSetting> & { position: string }, meterId?: MeterId) =>
+const read = (
+  kilohms: string | null,
+  setting: Partial<JackSetting> & { position: string },
+  meterId?: MeterId,
+) =>
   addReading(db, job, {
     kind: 'resistance',
     ...(kilohms === null ? { open: true } : { value: kilohms, unit: 'kΩ' }),

@@ -22,7 +22,11 @@ const totalEnds = new Set(['hot', 'ground', 'earth', 'lead', 'output', 'total'])
  * and its terminals are on it; the rest are passed over, they speak of other things.
  * @param expandedOhms the expanded uncertainty (k = 2) of a reading by its meter; undefined without one
  */
-export function traceOf(sheet: Worksheet, readings: readonly Reading[], expandedOhms: (reading: Reading) => number | undefined): TraceInput {
+export function traceOf(
+  sheet: Worksheet,
+  readings: readonly Reading[],
+  expandedOhms: (reading: Reading) => number | undefined,
+): TraceInput {
   const own = readings.filter((reading) => sameSubject(reading.subject, sheet.subject));
   return {
     subject: sheet.subject,
@@ -41,10 +45,18 @@ export function sameSubject(a: string, b: string): boolean {
 }
 
 function plainSubject(subject: string): string {
-  return subject.toLowerCase().replace(/\bpickup\b/g, '').replace(/\s+/g, ' ').trim();
+  return subject
+    .toLowerCase()
+    .replace(/\bpickup\b/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
 }
 
-function traceReading(sheet: Worksheet, reading: Reading, uncertaintyOhms: number | undefined): TraceReading | null {
+function traceReading(
+  sheet: Worksheet,
+  reading: Reading,
+  uncertaintyOhms: number | undefined,
+): TraceReading | null {
   const known = { id: reading.id, basis: reading.basis, ...moment(reading) };
   if (reading.kind === 'polarity-kick') return kick(sheet, reading, known);
   if (reading.kind !== 'resistance') return null;
@@ -66,7 +78,9 @@ function kick(sheet: Worksheet, reading: Reading, known: Known): TraceReading | 
 }
 
 function moment(reading: Reading): { moment?: WiringMoment } {
-  return reading.takeId !== null && reading.ms !== null ? { moment: { takeId: reading.takeId, ms: reading.ms } } : {};
+  return reading.takeId !== null && reading.ms !== null
+    ? { moment: { takeId: reading.takeId, ms: reading.ms } }
+    : {};
 }
 
 function isOn(sheet: Worksheet, terminal: string): boolean {
