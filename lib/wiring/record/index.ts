@@ -1,1 +1,1 @@
-export { sameSubject, traceOf, type Worksheet } from './worksheet';
+export { sameSubject } from './worksheet';
