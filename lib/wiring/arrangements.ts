@@ -11,8 +11,8 @@ export interface Arrangement {
   rest: (pickups: readonly SketchedPickup[]) => Rest;
 }
 
-/** Value of a pot behind pickups of two coils, and behind single ones. Common practice, no source. */
-const usualPotOhms = { doubled: 500_000, single: 250_000 } as const;
+/** Value of the pots behind one or two pickups, and behind three. Common practice, no source. */
+const usualPotOhms = { few: 500_000, three: 250_000 } as const;
 
 /** What the check at the jack can begin from, in plain words. Common practice, no source. */
 export const arrangements: readonly Arrangement[] = [
@@ -84,8 +84,7 @@ function idsOf(pickups: readonly SketchedPickup[]): string[] {
 }
 
 function potsFor(serves: string, pickups: readonly SketchedPickup[]): Pick<Rest, 'volumes' | 'tones'> {
-  const isDoubled = pickups.some(({ coils }) => coils.length > 1);
-  const ohms = isDoubled ? usualPotOhms.doubled : usualPotOhms.single;
+  const ohms = pickups.length < 3 ? usualPotOhms.few : usualPotOhms.three;
   const named = (what: string) => (serves === 'all' ? what : `${serves} ${what}`);
   const pot = { ohms, tolerancePercent: usualTolerancePercent.pot, serves };
   return {

@@ -25,7 +25,7 @@ export function knownPickups(sheets: readonly Worksheet[], readings: readonly Re
   const found = [...traced, ...others].filter((pickup) => pickup.coils.length > 0);
   return found
     .filter(({ id }, at) => found.findIndex((other) => other.id === id) === at)
-    .sort((a, b) => seatOf(a) - seatOf(b));
+    .sort((a, b) => orderOf(a.id, places) - orderOf(b.id, places));
 }
 
 /** A pickup that nobody traces: its totals can still be read off the record. */
@@ -45,7 +45,7 @@ function pickupOf(sheet: Worksheet, readings: readonly Reading[]): HarnessPickup
   const measured = readings.filter(({ basis }) => basis === 'measured');
   const trace = traceOf({ ...sheet, assumed: [] }, measured, () => undefined);
   const total = trace.readings?.flatMap((one) => (one.kind === 'total' && one.ohms ? [one.ohms] : [])).at(-1);
-  const coils = coilsOf(analyseTrace(trace).conclusions).slice(0, mostCoils);
+  const coils = coilsOf(analyseTrace(trace).conclusions, sheet.rows).slice(0, mostCoils);
   const whole = total === undefined ? [] : [coil('whole', total)];
   // One coil of a pickup with two rows is not the pickup: its total says more.
   const isWhole = coils.length >= Math.min(sheet.rows.length, sheet.conductors.length / 2);
@@ -57,7 +57,8 @@ function pickupOf(sheet: Worksheet, readings: readonly Reading[]): HarnessPickup
   };
 }
 
-function coilsOf(conclusions: readonly Conclusion[]): Coil[] {
+/** In the order of the rows, as the repairer names them; coils of no known row last. */
+function coilsOf(conclusions: readonly Conclusion[], rows: readonly string[]): Coil[] {
   const rowOf = (about: readonly string[]) =>
     conclusions.find((one) => one.kind === 'row' && one.about.join() === about.join())?.row;
   // A tapped coil is also seen whole, from end to end.
@@ -68,7 +69,8 @@ function coilsOf(conclusions: readonly Conclusion[]): Coil[] {
     .filter((one) => one.kind === 'coil' && !whole.includes(one.about.join()))
     .flatMap(({ ohms, about }) =>
       ohms === undefined ? [] : [coil(rowOf(about) ?? about.join('–').slice(0, longestName), ohms)],
-    );
+    )
+    .sort((a, b) => orderOf(a.name, rows) - orderOf(b.name, rows));
 }
 
 function coil(name: string, ohms: number): Coil {
@@ -88,7 +90,7 @@ function idOf(subject: string): string {
   return plain === '' ? 'pickup' : plain;
 }
 
-function seatOf({ id }: HarnessPickup): number {
-  const seat = places.indexOf(id);
-  return seat < 0 ? places.length : seat;
+function orderOf(name: string, names: readonly string[]): number {
+  const at = names.indexOf(name);
+  return at < 0 ? names.length : at;
 }

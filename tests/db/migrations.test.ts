@@ -51,9 +51,15 @@ describe('opening the database', () => {
     openDatabase(home, 'db/migrations').$client.exec("insert into settings values ('shop', '\"Bench 4\"')");
     closeDatabase();
     const older = new BetterSqlite(join(home, 'benchtake.sqlite'));
-    older.exec(
-      'delete from __drizzle_migrations; drop table changes; drop table tasks; drop table readings; drop table meters; drop table markers; drop table takes; drop table recordings; drop table folders; drop table jobs; drop table instruments; drop table clients; alter table settings rename to old_settings',
-    );
+    older.pragma('foreign_keys = OFF');
+    const tables = older
+      .prepare(
+        "select name from sqlite_master where type = 'table' and name not in ('settings', '__drizzle_migrations')",
+      )
+      .pluck()
+      .all();
+    for (const table of tables) older.exec(`drop table "${table}"`);
+    older.exec('delete from __drizzle_migrations; alter table settings rename to old_settings');
     older.close();
     openDatabase(home, 'db/migrations');
     const [backup] = readdirSync(join(home, 'backups'));

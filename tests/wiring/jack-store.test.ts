@@ -160,6 +160,7 @@ describe('readings at the jack', () => {
     read('8.63', { position: 'bridge' });
     const { judgement } = view();
     expect(judgement?.verdict).toBe('fail');
+    console.log(JSON.stringify(judgement?.explanations.map(e=>[e.title,e.likelihood,e.explainsAll])));
     expect(judgement?.explanations[0]).toMatchObject({ kind: 'shorted coil', explainsAll: true });
     expect(judgement?.explanations[0]?.next).not.toBeNull();
   });

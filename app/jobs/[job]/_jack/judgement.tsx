@@ -6,7 +6,7 @@ import type { JackExplanation, JackJudgement } from '@/shared/jack';
 import styles from './jack.module.css';
 import type { AskedSetting } from './settings-rows';
 import { VerdictMark } from './verdict-mark';
-import { sayLikelihood } from './words';
+import { sayLikelihood, sayNumbers } from './words';
 
 /** With more explanations than this the rest stay behind a fold. */
 const mostInSight = 4;
@@ -62,14 +62,14 @@ function Explanation({
   explanation: JackExplanation;
   onAsk: (asked: AskedSetting) => void;
 }) {
-  const { title, text, next, alikeAtJack } = explanation;
+  const { title, next, alikeAtJack } = explanation;
   return (
     <li>
       <p className={styles.explanationHead}>
         <strong>{title}</strong>
         <span className={styles.chip}>{sayLikelihood(explanation)}</span>
       </p>
-      <p className={styles.fine}>{text}</p>
+      <p className={styles.fine}>{sayNumbers(explanation)}</p>
       {next && (
         <div className={styles.tellApart}>
           <p>

@@ -28,6 +28,10 @@ export function PotFields({ draft, onChange }: FieldsProps) {
   return (
     <div className={styles.group}>
       <h3>Volume and tone pots</h3>
+      <p className={styles.fine}>
+        A pot for one pickup sits before the selector, one for all after it. A tone’s capacitor blocks the
+        meter.
+      </p>
       {volumes.map((pot, at) => (
         <PotField
           key={pot.key}
@@ -44,8 +48,8 @@ export function PotFields({ draft, onChange }: FieldsProps) {
               onChange({ volumes: changed(volumes, at, { wiring }) });
             }}
           >
-            <option value="divider">pickup on the outer lug</option>
-            <option value="independent">pickup on the wiper</option>
+            <option value="divider">outer lug to pickup</option>
+            <option value="independent">wiper to pickup</option>
           </ChoiceField>
         </PotField>
       ))}
@@ -58,15 +62,15 @@ export function PotFields({ draft, onChange }: FieldsProps) {
           onRemove={() => onChange({ tones: without(tones, at) })}
         >
           <ChoiceField
-            label="Hangs on"
+            label="Side of the volume"
             value={pot.side}
             onChange={(event) => {
               const side = sideSchema.parse(event.currentTarget.value);
               onChange({ tones: changed(tones, at, { side }) });
             }}
           >
-            <option value="pickup">the pickup’s side of the volume</option>
-            <option value="jack">the jack’s side of the volume</option>
+            <option value="pickup">pickup’s side</option>
+            <option value="jack">jack’s side</option>
           </ChoiceField>
         </PotField>
       ))}
@@ -150,10 +154,10 @@ function PotField({ pot, draft, onChange, onRemove, children }: PotFieldProps) {
           value={serves}
           onChange={(event) => onChange({ serves: event.currentTarget.value })}
         >
-          <option value="all">all, after the selector</option>
+          <option value="all">all pickups</option>
           {draft.pickups.map(({ id, subject }) => (
             <option key={id} value={id}>
-              {subject}, before the selector
+              {subject} alone
             </option>
           ))}
         </ChoiceField>

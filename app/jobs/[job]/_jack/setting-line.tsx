@@ -26,7 +26,15 @@ export function SettingLine({ row, meter }: { row: SettingRow; meter: Meter | nu
         {explanation && <p className={styles.fine}>{explanation}</p>}
       </th>
       <td data-title="A sound harness shows">
-        <span className="figures">{expected ?? '–'}</span>
+        {expected ? (
+          <p className={`figures ${styles.expected}`}>
+            {expected.map((words) => (
+              <span key={words}>{words}</span>
+            ))}
+          </p>
+        ) : (
+          <p className={styles.fine}>not worked out</p>
+        )}
       </td>
       <td data-title="The meter shows">
         {reading && <NotedReading reading={reading} label={label} />}
@@ -147,7 +155,7 @@ function MeterEntry({ row, meter, isRead }: { row: SettingRow; meter: Meter | nu
 /** On to the next line that nobody has read, so that a whole harness is read without the mouse. */
 function toNextEntry(from: HTMLElement | null): void {
   const entries = [...document.querySelectorAll<HTMLElement>('[data-entry]')];
-  const after = entries.slice(entries.findIndex((entry) => entry === from) + 1);
+  const after = entries.slice(from ? entries.indexOf(from) + 1 : 0);
   const next = after.find((entry) => !entry.hasAttribute('data-read') && entry.checkVisibility());
   (next ?? from)?.focus();
 }

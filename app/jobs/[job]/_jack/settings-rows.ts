@@ -1,6 +1,6 @@
 import type { JackCheck, JackJudgement, JackSetting } from '@/shared/jack';
 import type { JackView } from '@/shared/jack-check';
-import { sayExpected, sayLimits, settingKey } from './words';
+import { sayExpected, settingKey } from './words';
 
 /** A setting that an explanation wants read next; a new value each time that it is asked for. */
 export interface AskedSetting {
@@ -13,7 +13,7 @@ export interface SettingRow {
   setting: JackSetting;
   label: string;
   /** What a sound harness shows; null where only a faulty one is told by it. */
-  expected: string | null;
+  expected: string[] | null;
   explanation: string | null;
   check: JackCheck | null;
 }
@@ -50,8 +50,14 @@ export function rowsOf(view: JackView, judgement: JackJudgement, asked: AskedSet
 
 function otherRow(check: JackCheck): SettingRow {
   const { setting, label, expected } = check;
-  const said = expected.ohms === null ? 'open' : sayLimits(expected);
-  return { key: settingKey(setting), setting, label, expected: said, explanation: null, check };
+  return {
+    key: settingKey(setting),
+    setting,
+    label,
+    expected: sayExpected(expected),
+    explanation: null,
+    check,
+  };
 }
 
 function askedRow({ setting, label }: AskedSetting): SettingRow {

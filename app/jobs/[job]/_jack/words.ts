@@ -1,21 +1,23 @@
 import { sayOhms } from '@/lib/wiring';
-import type { ExpectedReading, JackCheck, JackExplanation, JackSetting, OhmsRange } from '@/shared/jack';
+import type { JackCheck, JackExplanation, JackSetting, OhmsRange } from '@/shared/jack';
 
-/** "8.05 kΩ, 7.89 to 8.21 kΩ", "open", "next to nothing, below 22 Ω". */
-export function sayExpected({ outcome, ...range }: OhmsRange & Pick<ExpectedReading, 'outcome'>): string {
-  if (outcome === 'open') return 'open';
-  if (outcome === 'short') {
-    return range.mostOhms === null ? 'next to nothing' : `next to nothing, below ${sayOhms(range.mostOhms)}`;
-  }
-  return range.ohms === null ? 'open' : `${sayOhms(range.ohms)}, ${sayLimits(range)}`;
+/** ["8.05 kΩ", "7.89 kΩ to 8.21 kΩ"], ["open"], ["next to nothing", "below 22 Ω"]. */
+export function sayExpected({ ohms, leastOhms, mostOhms }: OhmsRange): string[] {
+  if (ohms === null) return ['open'];
+  if (ohms === 0) return ['next to nothing', ...(mostOhms === null ? [] : [`below ${sayOhms(mostOhms)}`])];
+  const [least, most] = [leastOhms, mostOhms].map((limit) => (limit === null ? 'open' : inThree(limit)));
+  return [inThree(ohms), `${least} to ${most}`];
 }
 
-/** Limits as they are read off a meter: three figures. */
-export function sayLimits({ leastOhms, mostOhms }: OhmsRange): string {
-  const [least, most] = [leastOhms, mostOhms].map((limit) =>
-    limit === null ? 'open' : sayOhms(Number(limit.toPrecision(3))),
-  );
-  return `${least} to ${most}`;
+/** As it is read off a meter: three figures. */
+function inThree(ohms: number): string {
+  return sayOhms(Number(ohms.toPrecision(3)));
+}
+
+/** What the numbers of an explanation are, without its title again. */
+export function sayNumbers({ title, text }: JackExplanation): string {
+  const isTitled = text.toLowerCase().startsWith(`${title.toLowerCase()}: `);
+  return isTitled ? text.slice(title.length + 2) : text;
 }
 
 export const verdictWords: Record<JackCheck['verdict'] | 'unread', { mark: string; word: string }> = {
