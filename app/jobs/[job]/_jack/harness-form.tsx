@@ -64,8 +64,3 @@ export function HarnessForm({ draft, onDraft, onLeave, onKeep }: HarnessFormProp
     </form>
   );
 }
-
-export interface FieldsProps {
-  draft: HarnessDraft;
-  onChange: (patch: Partial<HarnessDraft>) => void;
-}

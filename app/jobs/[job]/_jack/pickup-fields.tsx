@@ -5,7 +5,7 @@ import { ChoiceField, TextField } from '@/app/_parts/field';
 import { unmeasuredPickup } from '@/lib/wiring';
 import { harnessPickupSchema, usualTolerancePercent } from '@/shared/jack';
 import { changed, type DraftPickup, freeId, newKey, without, withoutPickup } from './draft';
-import type { FieldsProps } from './harness-form';
+import type { FieldsProps } from './fields-props';
 import styles from './jack.module.css';
 import { OhmsField } from './ohms-field';
 

@@ -4,7 +4,7 @@ import { Button } from '@/app/_parts/button';
 import { ChoiceField, TextField } from '@/app/_parts/field';
 import { harnessPositionSchema } from '@/shared/jack';
 import { changed, type DraftPosition, type HarnessDraft, newKey, without } from './draft';
-import type { FieldsProps } from './harness-form';
+import type { FieldsProps } from './fields-props';
 import styles from './jack.module.css';
 
 const mostPositions = 12;

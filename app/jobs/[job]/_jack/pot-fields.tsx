@@ -12,7 +12,7 @@ import {
   newKey,
   without,
 } from './draft';
-import type { FieldsProps } from './harness-form';
+import type { FieldsProps } from './fields-props';
 import styles from './jack.module.css';
 import { OhmsField } from './ohms-field';
 

@@ -4,7 +4,7 @@ import { Button } from '@/app/_parts/button';
 import { ChoiceField, TextField } from '@/app/_parts/field';
 import type { Harness } from '@/shared/jack';
 import { freeId, type HarnessDraft, without } from './draft';
-import type { FieldsProps } from './harness-form';
+import type { FieldsProps } from './fields-props';
 import styles from './jack.module.css';
 
 type HarnessSwitch = Harness['switches'][number];
