@@ -55,7 +55,7 @@ const typeOver = async (text: string) => {
 
 describe('the check at the jack, by keyboard', () => {
   it('describes two pickups from an arrangement, with what was measured put in', async () => {
-    await tabTo(page.getByRole('button', { name: 'Two pickups, shared volume and tone, three positions' }));
+    await tabTo(page.getByRole('button', { name: 'Two pickups, a volume and a tone each, three positions' }));
     await page.keyboard.press('Enter');
     const neck = page
       .getByRole('group', { name: 'neck pickup' })
@@ -75,8 +75,10 @@ describe('the check at the jack, by keyboard', () => {
     await expectAccessible(page);
     await tabTo(bridge);
     await page.keyboard.type('8.8k');
-    await tabTo(page.getByRole('textbox', { name: 'Resistance of volume' }));
-    await typeOver('500k');
+    await tabTo(
+      page.getByRole('group', { name: 'neck volume' }).getByRole('textbox', { name: 'Resistance' }),
+    );
+    await typeOver('470k');
     await tabTo(page.getByRole('button', { name: 'Keep this harness' }));
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'Change the harness' }).waitFor();
@@ -85,7 +87,10 @@ describe('the check at the jack, by keyboard', () => {
         { id: 'neck', coils: [{ ohms: 8080 }] },
         { id: 'bridge', coils: [{ ohms: 8800 }] },
       ],
-      volumes: [{ serves: 'all', ohms: 500_000 }],
+      volumes: [
+        { serves: 'neck', ohms: 470_000 },
+        { serves: 'bridge', ohms: 500_000 },
+      ],
       positions: [{ on: ['neck'] }, { on: ['neck', 'bridge'] }, { on: ['bridge'] }],
     });
   });
@@ -114,9 +119,9 @@ describe('the check at the jack, by keyboard', () => {
   });
 
   it('asks for the unit of a bare number instead of guessing it', async () => {
-    await page.keyboard.type('4.18');
+    await page.keyboard.type('4.14');
     await page.keyboard.press('Enter');
-    await tabTo(line('both, pots up').getByRole('button', { name: '4.18 kΩ' }));
+    await tabTo(line('both, pots up').getByRole('button', { name: '4.14 kΩ' }));
     expect((await getJob(app, jobId)).readings).toHaveLength(2);
     await page.keyboard.press('Enter');
     await line('both, pots up').getByText('fits', { exact: true }).waitFor();
@@ -156,7 +161,7 @@ describe('the check at the jack, by keyboard', () => {
   it('passes when what was mended is read again, and undoes by key', async () => {
     for (const [label, value] of [
       ['bridge, pots up', '8.65k'],
-      ['both, pots up', '4.18k'],
+      ['both, pots up', '4.14k'],
     ] as const) {
       await entry(label).focus();
       await page.keyboard.type(value);

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { redoNewest, undoChange, undoNewest } from '@/db/changes';
 import type { Database } from '@/db/open';
+import { sayReading } from '@/lib/readings';
 import { addMeter, addReading, removeReading } from '@/lib/readings/store';
 import { addTrace, getJackView, patchTrace, putHarness, removeHarness } from '@/lib/wiring/store';
 import { addJob } from '@/lib/work/store';
@@ -152,6 +153,11 @@ describe('readings at the jack', () => {
     const { judgement } = view();
     expect(judgement).toMatchObject({ verdict: 'pass', explanations: [] });
     expect(judgement?.checks[0]).toMatchObject({ readingId: neck.id, verdict: 'pass', measuredOhms: 7920 });
+  });
+
+  it('are said by how the instrument stood, not by the two leads', () => {
+    const reading = read('0.004', { position: 'both', down: ['volume'] });
+    expect(sayReading(reading)).toBe('output jack, both, volume down: 0.004 kΩ');
   });
 
   it('name the fault when they fail: one slug coil shorted leaves the screw coil alone', () => {

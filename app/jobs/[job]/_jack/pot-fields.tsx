@@ -133,11 +133,7 @@ function PotField({ pot, draft, onChange, onRemove, children }: PotFieldProps) {
           maxLength={60}
           onChange={(event) => onChange({ name: event.currentTarget.value })}
         />
-        <OhmsField
-          label={`Resistance of ${name}`}
-          value={ohms}
-          onChange={(text) => onChange({ ohms: text })}
-        />
+        <OhmsField label="Resistance" value={ohms} onChange={(text) => onChange({ ohms: text })} />
         <ChoiceField
           label="Known"
           value={tolerancePercent}

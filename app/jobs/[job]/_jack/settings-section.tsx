@@ -27,17 +27,14 @@ export function SettingsSection({ view, judgement, asked }: SettingsSectionProps
   const [isDownOpen, setDownOpen] = useState(false);
   const holder = useRef<HTMLElement>(null);
   const { up, down } = rowsOf(view, judgement, asked);
-  const focusOn = (key: string) =>
-    holder.current?.querySelector<HTMLInputElement>(`[data-entry="${CSS.escape(key)}"]`)?.focus();
+  // A line behind the fold can take the focus only once the fold is open.
+  const reached = useRef<AskedSetting | null>(null);
   useEffect(() => {
-    if (!asked) return;
-    const key = settingKey(asked.setting);
-    if (focusable(holder.current, key)) return;
-    setDownOpen(true);
-    // The lines behind the fold can take the focus only once they are drawn.
-    const frame = requestAnimationFrame(() => focusable(holder.current, key));
-    return () => cancelAnimationFrame(frame);
-  }, [asked]);
+    if (!asked || reached.current === asked) return;
+    const isFocused = focusOn(holder.current, settingKey(asked.setting));
+    if (isFocused) reached.current = asked;
+    else if (!isDownOpen) setDownOpen(true);
+  });
   const [next] = judgement.missing;
   const readDown = down.filter(({ check }) => check).length;
   return (
@@ -51,7 +48,7 @@ export function SettingsSection({ view, judgement, asked }: SettingsSectionProps
       {next && (
         <div className={styles.next} aria-live="polite">
           <p className={styles.nextWhat}>Next: {next.label}</p>
-          <Button data-next-pair onClick={() => focusOn(settingKey(next.setting))}>
+          <Button data-next-pair onClick={() => focusOn(holder.current, settingKey(next.setting))}>
             To its line <KeyHint>N</KeyHint>
           </Button>
         </div>
@@ -85,11 +82,11 @@ export function SettingsSection({ view, judgement, asked }: SettingsSectionProps
   );
 }
 
-/** Whether the entry of that setting is there to take the focus; it then has it. */
-function focusable(holder: HTMLElement | null, key: string): boolean {
-  const entry = holder?.querySelector<HTMLInputElement>(`[data-entry="${CSS.escape(key)}"]`);
+/** Gives the focus to the entry of a setting. @returns whether it could take it */
+function focusOn(holder: HTMLElement | null, key: string): boolean {
+  const entry = holder?.querySelector<HTMLInputElement>(`[data-entry="${CSS.escape(key)}"]`) ?? null;
   entry?.focus();
-  return entry !== undefined && entry !== null && document.activeElement === entry;
+  return entry !== null && document.activeElement === entry;
 }
 
 function SettingsTable({

@@ -10,7 +10,7 @@ export function VerdictMark({ verdict }: { verdict: JackCheck['verdict'] | 'unre
       <span aria-hidden="true" className={styles.mark}>
         {mark}
       </span>
-      {word}
+      <span>{word}</span>
     </span>
   );
 }
