@@ -200,7 +200,23 @@ function replace(
   const name = tableName(entry.table);
   const table = plain(name);
   if (!sameRow(read(db, name, entry.id), from)) throw new ChangedSinceError();
-  if (to === null) db.delete(table).where(eq(table.id, entry.id)).run();
+  try {
+    write(db, table, entry.id, from, to);
+  } catch (error) {
+    // Something newer stands on it, or in its place: SQLite holds what belongs together.
+    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+    throw code.startsWith('SQLITE_CONSTRAINT') ? new ChangedSinceError() : error;
+  }
+}
+
+function write(
+  db: Database,
+  table: PlainTable,
+  id: string,
+  from: ChangeEntry['before'],
+  to: ChangeEntry['before'],
+): void {
+  if (to === null) db.delete(table).where(eq(table.id, id)).run();
   else if (from === null)
     db.insert(table)
       .values(to as never)
@@ -208,7 +224,7 @@ function replace(
   else
     db.update(table)
       .set(to as never)
-      .where(eq(table.id, entry.id))
+      .where(eq(table.id, id))
       .run();
 }
 

@@ -103,8 +103,11 @@ export const recordings = sqliteTable(
     probe: text('probe', { mode: 'json' }).$type<Probe>(),
     fingerprint: text('fingerprint', { mode: 'json' }).$type<Fingerprint>(),
     peaks: text('peaks', { mode: 'json' }).$type<PeaksLevel[]>(),
+    /** Peaks are there to the end, silences found. */
+    soundRead: integer('sound_read', { mode: 'boolean' }).notNull().default(false),
     /** Take times of the stills on disk. */
     stills: text('stills', { mode: 'json' }).$type<number[]>(),
+    picturesRead: integer('pictures_read', { mode: 'boolean' }).notNull().default(false),
     hints: text('hints', { mode: 'json' }).$type<Hints>(),
     viewingCopy: integer('viewing_copy', { mode: 'boolean' }).notNull().default(false),
     /** Times that the engine went down over this file. */
@@ -133,7 +136,10 @@ export const takes = sqliteTable(
     trimEndMs: integer('trim_end_ms'),
     createdAt,
   },
-  (t) => [index('takes_job').on(t.jobId, t.position), index('takes_recording').on(t.recordingId)],
+  (t) => [
+    index('takes_job').on(t.jobId, t.position),
+    uniqueIndex('takes_recording').on(t.jobId, t.recordingId),
+  ],
 );
 
 export const markers = sqliteTable(

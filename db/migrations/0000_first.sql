@@ -26,6 +26,15 @@ CREATE TABLE `folders` (
 );
 --> statement-breakpoint
 CREATE UNIQUE INDEX `folders_path_unique` ON `folders` (`path`);--> statement-breakpoint
+CREATE TABLE `harnesses` (
+	`id` text PRIMARY KEY NOT NULL,
+	`job_id` text NOT NULL,
+	`harness` text NOT NULL,
+	`created_at` integer NOT NULL,
+	FOREIGN KEY (`job_id`) REFERENCES `jobs`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `harnesses_job` ON `harnesses` (`job_id`);--> statement-breakpoint
 CREATE TABLE `instruments` (
 	`id` text PRIMARY KEY NOT NULL,
 	`type` text NOT NULL,
@@ -75,6 +84,21 @@ CREATE TABLE `meters` (
 	`created_at` integer NOT NULL
 );
 --> statement-breakpoint
+CREATE TABLE `narration_lines` (
+	`id` text PRIMARY KEY NOT NULL,
+	`job_id` text NOT NULL,
+	`take_id` text NOT NULL,
+	`start_ms` integer NOT NULL,
+	`end_ms` integer NOT NULL,
+	`text` text NOT NULL,
+	`voice` text,
+	`heard_text` text,
+	FOREIGN KEY (`job_id`) REFERENCES `jobs`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`take_id`) REFERENCES `takes`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE INDEX `narration_lines_job` ON `narration_lines` (`job_id`);--> statement-breakpoint
+CREATE INDEX `narration_lines_take` ON `narration_lines` (`take_id`,`start_ms`);--> statement-breakpoint
 CREATE TABLE `outcomes` (
 	`id` text PRIMARY KEY NOT NULL,
 	`job_id` text NOT NULL,
@@ -90,6 +114,22 @@ CREATE TABLE `outcomes` (
 --> statement-breakpoint
 CREATE INDEX `outcomes_job` ON `outcomes` (`job_id`);--> statement-breakpoint
 CREATE INDEX `outcomes_trace` ON `outcomes` (`trace_id`);--> statement-breakpoint
+CREATE TABLE `proposals` (
+	`id` text PRIMARY KEY NOT NULL,
+	`job_id` text NOT NULL,
+	`take_id` text NOT NULL,
+	`key` text NOT NULL,
+	`start_ms` integer NOT NULL,
+	`end_ms` integer NOT NULL,
+	`heard` text NOT NULL,
+	`decision` text NOT NULL,
+	`record_id` text,
+	FOREIGN KEY (`job_id`) REFERENCES `jobs`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`take_id`) REFERENCES `takes`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `proposals_key` ON `proposals` (`job_id`,`key`);--> statement-breakpoint
+CREATE INDEX `proposals_take` ON `proposals` (`take_id`,`start_ms`);--> statement-breakpoint
 CREATE TABLE `readings` (
 	`id` text PRIMARY KEY NOT NULL,
 	`job_id` text NOT NULL,
@@ -125,7 +165,9 @@ CREATE TABLE `recordings` (
 	`probe` text,
 	`fingerprint` text,
 	`peaks` text,
+	`sound_read` integer DEFAULT false NOT NULL,
 	`stills` text,
+	`pictures_read` integer DEFAULT false NOT NULL,
 	`hints` text,
 	`viewing_copy` integer DEFAULT false NOT NULL,
 	`crashes` integer DEFAULT 0 NOT NULL,
@@ -152,7 +194,7 @@ CREATE TABLE `takes` (
 );
 --> statement-breakpoint
 CREATE INDEX `takes_job` ON `takes` (`job_id`,`position`);--> statement-breakpoint
-CREATE INDEX `takes_recording` ON `takes` (`recording_id`);--> statement-breakpoint
+CREATE UNIQUE INDEX `takes_recording` ON `takes` (`job_id`,`recording_id`);--> statement-breakpoint
 CREATE TABLE `tasks` (
 	`id` text PRIMARY KEY NOT NULL,
 	`kind` text NOT NULL,

@@ -98,8 +98,8 @@ export function patchTake(
   patch: TakePatch,
 ): { change: ChangeId | null; take: Take } {
   const row = takeRow(db, id);
-  if (patch.path !== undefined) moveRecording(db, getRecording(db, row.recordingId), placeOf(db, patch.path));
   const trims = trimsOf(row, patch);
+  if (patch.path !== undefined) moveRecording(db, getRecording(db, row.recordingId), placeOf(db, patch.path));
   const order = patch.index === undefined ? null : takesOf(db, row.jobId).map((take) => take.id);
   if (!trims && !order) return { change: null, take: getTake(db, id) };
   const { change } = edit(db, row.jobId, order ? 'takes re-ordered' : 'take trimmed', (e) => {

@@ -4,7 +4,7 @@ import { and, eq, ne } from 'drizzle-orm';
 import { newId } from '@/db/ids';
 import type { Database } from '@/db/open';
 import { folders, recordings, takes } from '@/db/schema';
-import { type RecordingId, recordingIdSchema, type TakeId } from '@/shared/ids';
+import { type JobId, type RecordingId, recordingIdSchema, type TakeId } from '@/shared/ids';
 import type { Fingerprint } from '@/shared/media';
 import { DomainError } from '@/shared/problem';
 import { openablePath, type Place } from './folder-store';
@@ -69,6 +69,23 @@ export function pathOfRecording(db: Database, recording: Recording): string {
     if (!(error instanceof DomainError) || error.kind !== 'not-found') throw error;
     noticeMissing(db, recording);
     throw new RecordingMissingError(join(folder.path, recording.path));
+  }
+}
+
+/** Looks whether the recordings of a job lie where they did, and notes which do not. */
+export function noticeMissingOf(db: Database, jobId: JobId): void {
+  const own = db
+    .select({ recording: recordings })
+    .from(takes)
+    .innerJoin(recordings, eq(recordings.id, takes.recordingId))
+    .where(eq(takes.jobId, jobId))
+    .all();
+  for (const { recording } of own) {
+    try {
+      pathOfRecording(db, recording);
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error; // It stands on the recording; the page says so.
+    }
   }
 }
 

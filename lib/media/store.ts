@@ -1,4 +1,4 @@
 export { addFolder, forgetFolder, listFolders, placeOf, recordingsIn, setClockOffset } from './folder-store';
 export { exactStillOf, peaksFileOf, stripStillOf } from './picture-store';
-export { filmPathOf, getRecording, moveRecording, recordingAt } from './recording-store';
+export { filmPathOf, getRecording, moveRecording, noticeMissingOf, recordingAt } from './recording-store';
 export { lookAgain, lookAtRecording, makeViewingCopy, taskResults } from './task-store';

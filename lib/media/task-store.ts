@@ -48,7 +48,7 @@ export function taskResults(db: Database, home: string): TaskHandlers {
       onProgress: (id, partial) => updateRecording(db, id, { peaks: soundResultSchema.parse(partial).peaks }),
       onResult: (id, result) => {
         const { peaks, silences } = soundResultSchema.parse(result);
-        updateRecording(db, id, { peaks, hints: { ...hintsOf(id), silences } });
+        updateRecording(db, id, { peaks, soundRead: true, hints: { ...hintsOf(id), silences } });
       },
       onFailure: (id, title, detail) => updateRecording(db, id, { problem: `${title} ${detail}` }),
     },
@@ -58,7 +58,7 @@ export function taskResults(db: Database, home: string): TaskHandlers {
         updateRecording(db, id, { stills: picturesResultSchema.parse(partial).stills }),
       onResult: (id, result) => {
         const { stills, viewChanges } = picturesResultSchema.parse(result);
-        updateRecording(db, id, { stills, hints: { ...hintsOf(id), viewChanges } });
+        updateRecording(db, id, { stills, picturesRead: true, hints: { ...hintsOf(id), viewChanges } });
       },
       onFailure: (id, title, detail) => updateRecording(db, id, { problem: `${title} ${detail}` }),
     },
@@ -71,7 +71,14 @@ export function taskResults(db: Database, home: string): TaskHandlers {
 }
 
 /** Another file lies there now: what was made from the old one does not belong to it. */
-const nothingReadYet = { peaks: null, hints: null, stills: null, viewingCopy: false };
+const nothingReadYet = {
+  peaks: null,
+  soundRead: false,
+  hints: null,
+  stills: null,
+  picturesRead: false,
+  viewingCopy: false,
+};
 
 /** Starts finding out what a recording is, or goes on where that stopped. */
 export function lookAtRecording(db: Database, id: RecordingId): Task | null {
@@ -83,9 +90,9 @@ export function lookAtRecording(db: Database, id: RecordingId): Task | null {
 
 /** Sound and stills, where there are any that are not on disk yet. */
 function lookFurther(db: Database, id: RecordingId): void {
-  const { probe, peaks, hints, stills } = getRecording(db, id);
-  if (probe && probe.audio.length > 0 && (!peaks || !hints)) enqueueTask('sound', id);
-  if (probe?.video && !stills) enqueueTask('pictures', id);
+  const { probe, soundRead, picturesRead } = getRecording(db, id);
+  if (probe && probe.audio.length > 0 && !soundRead) enqueueTask('sound', id);
+  if (probe?.video && !picturesRead) enqueueTask('pictures', id);
 }
 
 /**

@@ -108,12 +108,14 @@ export class Lane {
     this.#ready = false;
     const child = fork(this.#options.worker, { serialization: 'advanced', execArgv: [] });
     child.on('message', (message) => this.#hear(child, reportSchema.parse(message)));
-    const gone = () => {
-      if (child === this.#process)
-        this.#down(this.#ready ? new WorkerDownError('ended') : new NotStartingError());
+    const gone = (error: Error) => {
+      if (child === this.#process) this.#down(error);
     };
-    child.on('exit', gone);
-    child.on('error', gone);
+    // A process that was ended from outside before its first word did start.
+    child.on('exit', (_code, signal) =>
+      gone(this.#ready || signal !== null ? new WorkerDownError('ended') : new NotStartingError()),
+    );
+    child.on('error', () => gone(new NotStartingError()));
     return child;
   }
 

@@ -18,6 +18,7 @@ import {
 } from '@/db/schema';
 import { layOut } from '@/lib/film';
 import { markersOf, onClock, takesOf, takesOfJobs } from '@/lib/film/store';
+import { noticeMissingOf } from '@/lib/media/store';
 import { narrationStamp } from '@/lib/narration/store';
 import { listMeters, readingsOf } from '@/lib/readings/store';
 import { activeTasksOf } from '@/lib/tasks/store';
@@ -68,6 +69,7 @@ export function listTickets(db: Database): Ticket[] {
 /** The whole record of a job. */
 export function getJobRecord(db: Database, id: JobId): JobRecord {
   const job = jobRow(db, id);
+  noticeMissingOf(db, id);
   const instrument = db.select().from(instruments).where(eq(instruments.id, job.instrumentId)).get();
   if (!instrument) throw new GoneError('instrument');
   const client = job.clientId

@@ -1,8 +1,9 @@
 import { listChanges } from '@/db/changes';
 import { database } from '@/db/open';
+import { jobRow } from '@/lib/work/store';
 import { jobIdSchema } from '@/shared/ids';
 import { route } from '../../../_http/route';
 
 export const GET = route((_request, { job }) =>
-  Response.json({ changes: listChanges(database(), jobIdSchema.parse(job)) }),
+  Response.json({ changes: listChanges(database(), jobRow(database(), jobIdSchema.parse(job)).id) }),
 );

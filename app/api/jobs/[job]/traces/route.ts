@@ -6,7 +6,7 @@ import { newTraceSchema } from '@/shared/traces';
 import { body, route } from '../../../_http/route';
 
 export const GET = route((_request, { job }) =>
-  Response.json({ traces: worksheetsOf(database(), jobIdSchema.parse(job)) }),
+  Response.json({ traces: worksheetsOf(database(), jobRow(database(), jobIdSchema.parse(job)).id) }),
 );
 
 export const POST = route(async (request, { job }) => {

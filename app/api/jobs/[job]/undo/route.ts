@@ -1,8 +1,9 @@
 import { undoNewest } from '@/db/changes';
 import { database } from '@/db/open';
+import { jobRow } from '@/lib/work/store';
 import { jobIdSchema } from '@/shared/ids';
 import { route } from '../../../_http/route';
 
 export const POST = route((_request, { job }) =>
-  Response.json({ undone: undoNewest(database(), jobIdSchema.parse(job)) }),
+  Response.json({ undone: undoNewest(database(), jobRow(database(), jobIdSchema.parse(job)).id) }),
 );
