@@ -1,6 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_parts/button';
+import { cautions } from '@/lib/safety';
 import { sayOhms } from '@/lib/wiring';
 import type { TraceView } from '@/shared/traces';
 import type { Plan } from '@/shared/wiring';
@@ -81,6 +82,7 @@ function ChosenPlan({
         </div>
       </dl>
       {plan.unknowns.length > 0 && <p className={styles.warn}>Not known yet: {plan.unknowns.join('; ')}.</p>}
+      <p className={styles.fine}>{cautions.soldering}</p>
       <ol className={styles.steps}>
         {plan.steps.map((step) => (
           <li key={step}>{step}</li>

@@ -2,12 +2,12 @@
 
 import { useEffect } from 'react';
 import { tinykeys } from 'tinykeys';
-import { isTyping } from '../_desk/use-keys';
-import { useDesk } from '../_desk/use-record';
 import type { FilmPlayer } from '../_film/film-player';
+import { isTyping } from './use-keys';
+import { useDesk } from './use-record';
 
-/** The few keys that the worksheet shares with the job's page. */
-export function useTraceKeys(player: FilmPlayer | null): void {
+/** The few keys that worksheets share with the job's page. */
+export function useSideKeys(player: FilmPlayer | null): void {
   const { undo, redo } = useDesk();
   useEffect(() => {
     const bind = (work: () => void) => (event: KeyboardEvent) => {
