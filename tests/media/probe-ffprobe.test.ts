@@ -65,7 +65,8 @@ describe('a probe says what ffprobe says', () => {
     expect(ours.sizeBytes).toBe(format.size);
     // Within one frame of sound, by which the two versions differ at the end of some files.
     expect(Math.abs(ours.durationMs - (format.start_time + format.duration - start) * 1000)).toBeLessThan(45);
-    expect(Math.abs(ours.firstFrameMs - (start - format.start_time) * 1000)).toBeLessThan(25);
+    // On the file's own clock: what comes before its 0 is not counted.
+    expect(Math.abs(ours.firstFrameMs - Math.max(0, start) * 1000)).toBeLessThan(25);
     expect(
       ours.audio.map(({ codec, channels, sampleRateHz }) => ({ codec, channels, sampleRateHz })),
     ).toEqual(

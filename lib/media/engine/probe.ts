@@ -36,11 +36,12 @@ export function probe(path: string, watch: Watch): Promise<Probe> {
   });
 }
 
-/** Where a player's clock reads 0: at the earlier of picture and sound; sound from before 0 is priming. */
+/**
+ * Where a player's clock reads 0: at the 0 of the file's own clock, as Chromium plays it, also where picture and sound
+ * both begin later. Only a picture from before 0 moves it; sound from before 0 is priming.
+ */
 function playerZero(input: Input): number {
-  const zero = input.zeroSeconds;
-  const sound = input.sound && startOf(input.sound);
-  return sound === null || sound < 0 ? zero : Math.min(zero, sound);
+  return Math.min(0, input.zeroSeconds);
 }
 
 function videoOf(stream: Stream, times: readonly number[]): NonNullable<Probe['video']> {
