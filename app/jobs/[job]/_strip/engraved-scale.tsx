@@ -47,6 +47,11 @@ export function EngravedScale({ film, record, view, selected, onSelect, onMove }
           />
         ) : null,
       )}
+      {viewChangesOf(film, record).map(({ key, filmMs }) =>
+        inView(left(filmMs)) ? (
+          <span key={key} className={styles.viewChange} style={{ left: left(filmMs) }} />
+        ) : null,
+      )}
       {film.takes.map((take) =>
         inView(left(take.filmStartMs)) ? (
           <span key={take.takeId} className={styles.seam} style={{ left: left(take.filmStartMs) }}>
@@ -163,6 +168,15 @@ function silencesOf(film: Film, record: JobRecord) {
       return from && to && to.filmMs > from.filmMs
         ? [{ key: `${take.id}-${startMs}`, startMs: from.filmMs, endMs: to.filmMs }]
         : [];
+    }),
+  );
+}
+
+function viewChangesOf(film: Film, record: JobRecord) {
+  return record.takes.flatMap((take) =>
+    (take.hints?.viewChanges ?? []).flatMap(({ ms }) => {
+      const at = filmTimeOf(film, { takeId: take.id, ms });
+      return at?.shown ? [{ key: `${take.id}-${ms}`, filmMs: at.filmMs }] : [];
     }),
   );
 }
