@@ -9,6 +9,7 @@ import { contentSecurityPolicy, newNonce, plainHeaders } from '@/app/_server/hea
 import { asProblem, problemType } from '@/app/_server/problem';
 import { closeDatabase, openDatabase } from '@/db/open';
 import { filmPathOf, taskResults } from '@/lib/media/store';
+import { listenResults } from '@/lib/narration/store';
 import { startTasks } from '@/lib/tasks/store';
 import { clearOldBin } from '@/lib/work/store';
 import { takeIdSchema } from '@/shared/ids';
@@ -26,7 +27,11 @@ process.env.BENCHTAKE_HOME = home;
 
 const db = openDatabase(home, join('db', 'migrations'));
 clearOldBin(db, Date.now());
-const tasks = startTasks({ db, worker: join(root, 'dist', 'worker.js'), handlers: taskResults(db, home) });
+const tasks = startTasks({
+  db,
+  worker: join(root, 'dist', 'worker.js'),
+  handlers: { ...taskResults(db, home), ...listenResults(db, home) },
+});
 
 const pages = next({ dev, dir: root, hostname: host, port, quiet: !dev });
 await pages.prepare();

@@ -214,15 +214,11 @@ export const tasks = sqliteTable(
     recordingId: text('recording_id')
       .$type<RecordingId>()
       .references(() => recordings.id),
-    jobId: text('job_id')
-      .$type<JobId>()
-      .references(() => jobs.id),
-    payload: text('payload', { mode: 'json' }).$type<unknown>().notNull(),
+    payload: text('payload', { mode: 'json' }).$type<Record<string, string>>().notNull(),
     state: text('state').$type<TaskState>().notNull(),
     /** Part done, 0 to 1. */
     progress: real('progress').notNull().default(0),
     message: text('message'),
-    result: text('result', { mode: 'json' }).$type<unknown>(),
     createdAt,
     startedAt: integer('started_at'),
     endedAt: integer('ended_at'),

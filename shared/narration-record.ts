@@ -76,3 +76,8 @@ export const decidedAllSchema = z.object({
 });
 
 export const slangListSchema = z.strictObject({ slang: z.array(slangSchema).max(500) });
+
+export const speechModelSchema = z.object({ name: z.string(), sizeBytes: z.int() });
+export type SpeechModel = z.infer<typeof speechModelSchema>;
+export const speechModelsSchema = z.object({ folder: z.string(), models: z.array(speechModelSchema) });
+export const listenSchema = z.strictObject({ model: z.string().max(200).optional() });

@@ -1,11 +1,12 @@
 import { z } from 'zod';
-import { jobIdSchema, recordingIdSchema, taskIdSchema } from './ids';
+import { recordingIdSchema, taskIdSchema } from './ids';
 
 /**
  * Kinds of long work. `probe`: what a recording is, and its fingerprint. `sound`: peaks and silences.
- * `pictures`: stills and changes of view. `viewing-copy`: a copy that browsers can play.
+ * `pictures`: stills and changes of view. `viewing-copy`: a copy that browsers can play. `listen`: the spoken words, by a
+ * speech model that lies on this machine.
  */
-export const taskKinds = ['probe', 'sound', 'pictures', 'viewing-copy'] as const;
+export const taskKinds = ['probe', 'sound', 'pictures', 'viewing-copy', 'listen'] as const;
 export const taskKindSchema = z.enum(taskKinds);
 export type TaskKind = z.infer<typeof taskKindSchema>;
 
@@ -17,7 +18,6 @@ export const taskSchema = z.object({
   id: taskIdSchema,
   kind: taskKindSchema,
   recordingId: recordingIdSchema.nullable(),
-  jobId: jobIdSchema.nullable(),
   state: taskStateSchema,
   /** Part done, 0 to 1. */
   progress: z.number().min(0).max(1),

@@ -199,17 +199,14 @@ CREATE TABLE `tasks` (
 	`id` text PRIMARY KEY NOT NULL,
 	`kind` text NOT NULL,
 	`recording_id` text,
-	`job_id` text,
 	`payload` text NOT NULL,
 	`state` text NOT NULL,
 	`progress` real DEFAULT 0 NOT NULL,
 	`message` text,
-	`result` text,
 	`created_at` integer NOT NULL,
 	`started_at` integer,
 	`ended_at` integer,
-	FOREIGN KEY (`recording_id`) REFERENCES `recordings`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`job_id`) REFERENCES `jobs`(`id`) ON UPDATE no action ON DELETE no action
+	FOREIGN KEY (`recording_id`) REFERENCES `recordings`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
 CREATE INDEX `tasks_state` ON `tasks` (`state`,`created_at`);--> statement-breakpoint

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { fingerprint } from './engine/fingerprint';
+import { listen } from './engine/listen';
 import type { Watch } from './engine/pace';
 import { probe } from './engine/probe';
 import { soundPeaks } from './engine/sound';
@@ -11,6 +12,7 @@ type Runner = (payload: unknown, watch: Watch<unknown>) => Promise<unknown>;
 const fileSchema = z.object({ path: z.string() });
 const intoFolderSchema = z.object({ path: z.string(), folder: z.string() });
 const momentSchema = z.object({ path: z.string(), ms: z.int() });
+const listenSchema = z.object({ path: z.string(), model: z.string() });
 const copySchema = z.object({ path: z.string(), to: z.string() });
 
 /** What the worker process can be asked to do with a recording, by the kind of work. */
@@ -30,6 +32,10 @@ export const mediaRunners = {
   'viewing-copy': (payload, watch) => {
     const { path, to } = copySchema.parse(payload);
     return viewingCopy(path, to, watch);
+  },
+  listen: (payload, watch) => {
+    const { path, model } = listenSchema.parse(payload);
+    return listen(path, model, watch);
   },
   still: (payload, watch) => {
     const { path, ms } = momentSchema.parse(payload);

@@ -1,2 +1,3 @@
 export { mediaTypeOf } from './media-types';
 export { type ByteRange, ifRangeHolds, type RangeAnswer, readRange } from './range';
+export { listenResultSchema } from './results';

@@ -20,3 +20,7 @@ export type PicturesResult = z.infer<typeof picturesResultSchema>;
 export interface ViewingCopyResult {
   sizeBytes: number;
 }
+
+/** What a speech model heard, as SubRip; its times lie `offsetMs` off the take's clock. */
+export const listenResultSchema = z.object({ captions: z.string(), offsetMs: z.int() });
+export type ListenResult = z.infer<typeof listenResultSchema>;

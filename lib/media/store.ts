@@ -1,4 +1,12 @@
 export { addFolder, forgetFolder, listFolders, placeOf, recordingsIn, setClockOffset } from './folder-store';
+export { isSpeechModelFile } from './model-store';
 export { exactStillOf, peaksFileOf, stripStillOf } from './picture-store';
-export { filmPathOf, getRecording, moveRecording, noticeMissingOf, recordingAt } from './recording-store';
+export {
+  filmPathOf,
+  getRecording,
+  moveRecording,
+  noticeMissingOf,
+  pathOfRecording,
+  recordingAt,
+} from './recording-store';
 export { lookAgain, lookAtRecording, makeViewingCopy, taskResults } from './task-store';

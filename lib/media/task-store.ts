@@ -17,7 +17,7 @@ import {
 import { picturesResultSchema, probeResultSchema, soundResultSchema } from './results';
 
 /** What becomes of what the engine finds: it is written to the recording. */
-export function taskResults(db: Database, home: string): TaskHandlers {
+export function taskResults(db: Database, home: string): Omit<TaskHandlers, 'listen'> {
   const path = (id: RecordingId) => pathOfRecording(db, getRecording(db, id));
   const within = (id: RecordingId) => ({ path: path(id), folder: folderOfRecording(home, id) });
   const hintsOf = (id: RecordingId) => getRecording(db, id).hints ?? { silences: [], viewChanges: [] };
@@ -45,7 +45,10 @@ export function taskResults(db: Database, home: string): TaskHandlers {
     },
     sound: {
       prepare: within,
-      onProgress: (id, partial) => updateRecording(db, id, { peaks: soundResultSchema.parse(partial).peaks }),
+      onProgress: (id, partial) => {
+        updateRecording(db, id, { peaks: soundResultSchema.parse(partial).peaks });
+        return undefined;
+      },
       onResult: (id, result) => {
         const { peaks, silences } = soundResultSchema.parse(result);
         updateRecording(db, id, { peaks, soundRead: true, hints: { ...hintsOf(id), silences } });
@@ -54,8 +57,10 @@ export function taskResults(db: Database, home: string): TaskHandlers {
     },
     pictures: {
       prepare: within,
-      onProgress: (id, partial) =>
-        updateRecording(db, id, { stills: picturesResultSchema.parse(partial).stills }),
+      onProgress: (id, partial) => {
+        updateRecording(db, id, { stills: picturesResultSchema.parse(partial).stills });
+        return undefined;
+      },
       onResult: (id, result) => {
         const { stills, viewChanges } = picturesResultSchema.parse(result);
         updateRecording(db, id, { stills, picturesRead: true, hints: { ...hintsOf(id), viewChanges } });

@@ -16,8 +16,16 @@ const active: TaskState[] = ['queued', 'running'];
 /** What is done first, of what waits. */
 const urgency = sql`case ${tasks.kind} when 'probe' then 0 when 'sound' then 1 when 'pictures' then 2 else 3 end`;
 
+/** What one piece of work needs to know beside its recording. */
+export type TaskPayload = Record<string, string>;
+
 /** Puts work into the queue; the same work that already waits or runs is not queued twice. */
-export function insertTask(db: Database, kind: TaskKind, recordingId: RecordingId): Task {
+export function insertTask(
+  db: Database,
+  kind: TaskKind,
+  recordingId: RecordingId,
+  payload: TaskPayload = {},
+): Task {
   const same = db
     .select()
     .from(tasks)
@@ -28,7 +36,7 @@ export function insertTask(db: Database, kind: TaskKind, recordingId: RecordingI
     id: newId(taskIdSchema),
     kind,
     recordingId,
-    payload: {},
+    payload,
     state: 'queued' as const,
     createdAt: Date.now(),
   };
@@ -106,6 +114,10 @@ export function forgetEnded(db: Database, before: number): void {
   db.delete(tasks).where(lt(tasks.endedAt, before)).run();
 }
 
-function asTask({ id, kind, recordingId, jobId, state, progress, message }: TaskRow): Task {
-  return { id, kind, recordingId, jobId, state, progress, message };
+function asTask({ id, kind, recordingId, state, progress, message }: TaskRow): Task {
+  return { id, kind, recordingId, state, progress, message };
+}
+
+export function payloadOf(db: Database, id: TaskId): TaskPayload {
+  return db.select({ payload: tasks.payload }).from(tasks).where(eq(tasks.id, id)).get()?.payload ?? {};
 }

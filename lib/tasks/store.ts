@@ -1,6 +1,7 @@
 import type { Database } from '@/db/open';
 import type { RecordingId, TaskId } from '@/shared/ids';
 import type { Task, TaskKind } from '@/shared/tasks';
+import type { TaskPayload } from './queue-store';
 import { Supervisor, type TaskOptions } from './supervisor-store';
 
 export { activeTasksOf, getTask } from './queue-store';
@@ -21,8 +22,8 @@ export function supervisor(): Supervisor {
   return holder.benchtakeTasks;
 }
 
-export function enqueueTask(kind: TaskKind, recordingId: RecordingId): Task {
-  return supervisor().enqueue(kind, recordingId);
+export function enqueueTask(kind: TaskKind, recordingId: RecordingId, payload: TaskPayload = {}): Task {
+  return supervisor().enqueue(kind, recordingId, payload);
 }
 
 export function cancelTask(_db: Database, id: TaskId): Task {

@@ -14,14 +14,17 @@ import {
   getTask,
   insertTask,
   mostCrashes,
+  payloadOf,
   requeueRunning,
+  type TaskPayload,
 } from './queue-store';
 
 /** What becomes of one kind of work; given by the subject that it belongs to. */
 export interface TaskHandler {
   /** What the worker needs, read at the last moment. Throws a DomainError where it cannot be done now. */
-  prepare(recordingId: RecordingId): unknown;
-  onProgress?(recordingId: RecordingId, partial: unknown): void;
+  prepare(recordingId: RecordingId, payload: TaskPayload): unknown;
+  /** @returns words for the person who waits, where there are any */
+  onProgress?(recordingId: RecordingId, partial: unknown): string | undefined;
   onResult(recordingId: RecordingId, result: unknown): void;
   onFailure?(recordingId: RecordingId, title: string, detail: string): void;
 }
@@ -35,17 +38,23 @@ export interface TaskOptions {
   limits?: Partial<Omit<LaneOptions, 'worker'>>;
 }
 
-/** Probes have a worker of their own, so that adding a recording never waits behind long work. */
-const lanes = { quick: ['probe'], long: ['sound', 'pictures', 'viewing-copy'] } as const satisfies Record<
-  string,
-  readonly TaskKind[]
->;
+/**
+ * Probes have a worker of their own, so that adding a recording never waits behind long work; so does listening, which
+ * takes as long as the film and holds a whole speech model.
+ */
+const lanes = {
+  quick: ['probe'],
+  long: ['sound', 'pictures', 'viewing-copy'],
+  listening: ['listen'],
+} as const satisfies Record<string, readonly TaskKind[]>;
 type LaneName = keyof typeof lanes;
-const laneNames = ['quick', 'long'] as const;
+const laneNames = ['quick', 'long', 'listening'] as const;
 
 const usualLimits = { mostResidentBytes: 1_500_000_000, mostSilentMs: 60_000 };
 /** Somebody waits for probes and stills: they are given up sooner. */
 const mostQuickSilentMs = 20_000;
+/** A large speech model thinks about half a minute of sound without a word, on a slow machine for minutes. */
+const listeningLimits = { mostResidentBytes: 8_000_000_000, mostSilentMs: 900_000 };
 const keptMs = 7 * 24 * 3_600_000;
 /** Progress is written down this often, not more. */
 const writeEveryMs = 250;
@@ -68,7 +77,12 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
     this.#handlers = handlers;
     const usual = { worker, ...usualLimits, ...limits };
     const quick = { ...usual, mostSilentMs: Math.min(usual.mostSilentMs, mostQuickSilentMs) };
-    this.#lanes = { quick: new Lane(quick), long: new Lane(usual), still: new Lane(quick) };
+    this.#lanes = {
+      quick: new Lane(quick),
+      long: new Lane(usual),
+      listening: new Lane({ worker, ...listeningLimits, ...limits }),
+      still: new Lane(quick),
+    };
     requeueRunning(db);
     forgetEnded(db, Date.now() - keptMs);
     this.wake();
@@ -80,8 +94,8 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
   }
 
   /** The same work that already waits or runs is not queued twice. */
-  enqueue(kind: TaskKind, recordingId: RecordingId): Task {
-    const task = this.#tell(insertTask(this.#db, kind, recordingId));
+  enqueue(kind: TaskKind, recordingId: RecordingId, payload: TaskPayload = {}): Task {
+    const task = this.#tell(insertTask(this.#db, kind, recordingId, payload));
     this.wake();
     return task;
   }
@@ -142,12 +156,16 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
     if (crashesOf(this.#db, recordingId) >= mostCrashes) throw new LeftAloneError();
     const handler = this.#handlers[kind];
     let writtenAt = 0;
-    const result = await this.#lanes[name].run(kind, handler.prepare(recordingId), (progress, partial) => {
-      if (performance.now() - writtenAt < writeEveryMs) return;
-      writtenAt = performance.now();
-      if (partial !== undefined) handler.onProgress?.(recordingId, partial);
-      this.#tell(changeTask(this.#db, id, { progress }));
-    });
+    const result = await this.#lanes[name].run(
+      kind,
+      handler.prepare(recordingId, payloadOf(this.#db, id)),
+      (progress, partial) => {
+        if (performance.now() - writtenAt < writeEveryMs) return;
+        writtenAt = performance.now();
+        const message = partial === undefined ? undefined : handler.onProgress?.(recordingId, partial);
+        this.#tell(changeTask(this.#db, id, { progress, ...(message ? { message } : {}) }));
+      },
+    );
     if (getTask(this.#db, id).state !== 'running') return;
     this.#db.transaction(() => {
       handler.onResult(recordingId, result);

@@ -26,7 +26,21 @@ afterAll(async () => {
 
 const picture = ['-f', 'lavfi', '-i', 'testsrc2=s=320x180:r=25:d=6'];
 const sound = ['-f', 'lavfi', '-i', 'sine=f=330:d=8'];
-const coding = ['-c:v', 'libx264', '-preset', 'ultrafast', '-g', '25', '-pix_fmt', 'yuv420p', '-c:a', 'aac'];
+// Without filling up with pictures what comes before the first.
+const coding = [
+  '-fps_mode',
+  'passthrough',
+  '-c:v',
+  'libx264',
+  '-preset',
+  'ultrafast',
+  '-g',
+  '25',
+  '-pix_fmt',
+  'yuv420p',
+  '-c:a',
+  'aac',
+];
 
 /** Recordings whose own clock does not begin with the picture. */
 const odd: Record<string, string[]> = {

@@ -52,7 +52,13 @@ function start(limits: TaskOptions['limits'] = {}): Supervisor {
     onResult: (_id: RecordingId, result: unknown) => void results.push(Object(result)),
     onFailure: (_id: RecordingId, title: string, detail: string) => void failures.push(`${title} ${detail}`),
   };
-  const handlers = { probe: handler, sound: handler, pictures: handler, 'viewing-copy': handler };
+  const handlers = {
+    probe: handler,
+    sound: handler,
+    pictures: handler,
+    'viewing-copy': handler,
+    listen: handler,
+  };
   supervisor = new Supervisor({ db: opened.db, worker: bundle.worker, handlers, limits });
   return supervisor;
 }
@@ -241,7 +247,7 @@ test('a worker that does not start is told of, and is not the recording’s faul
   supervisor = new Supervisor({
     db: opened.db,
     worker: broken,
-    handlers: { probe: handler, sound: handler, pictures: handler, 'viewing-copy': handler },
+    handlers: { probe: handler, sound: handler, pictures: handler, 'viewing-copy': handler, listen: handler },
   });
   const task = supervisor.enqueue('probe', id);
   await reaches(task.id, 'failed');

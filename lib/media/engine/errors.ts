@@ -45,6 +45,14 @@ export const problems = {
       'The recording is damaged: neither a picture nor a sound could be read from it.',
       'Copy it again from the card.',
     ),
+  noSound: () =>
+    new DomainError('not-found', 'This recording has no sound.', 'There is nothing to listen to.'),
+  noModel: () =>
+    new DomainError(
+      'invalid',
+      'That file is no speech model that can be used.',
+      'Use a Whisper model in ggml layout, whole, with its name ending in .bin.',
+    ),
   noPicture: () =>
     new DomainError('not-found', 'This recording has no picture.', 'Only its sound can be shown.'),
   noStill: () =>

@@ -43,3 +43,11 @@ export class FilterChain {
     return filter;
   }
 }
+
+/**
+ * A value within a chain's description: libavfilter reads it twice, once as an option's value and once as a part of the
+ * description (FFmpeg documentation, "Notes on filtergraph escaping").
+ */
+export function filterValue(text: string): string {
+  return text.replace(/[\\':]/g, '\\$&').replace(/[\\'[\],;]/g, '\\$&');
+}

@@ -7,7 +7,7 @@ import { hasDevice, hasPlace, recordedAtOf } from '../tags';
 import { containerOf } from './container';
 import { endSeconds } from './duration';
 import { look } from './first-look';
-import { type Input, startOf, withInput } from './input';
+import { type Input, withInput } from './input';
 import { Pace, type Watch } from './pace';
 import { codecName, pixelAspect, pixelFormatName, profileName, rotationOf, tagsOf } from './stream-facts';
 

@@ -185,7 +185,7 @@ function soundShaper(stream: Stream, output: Mp4Output): Shaper {
     chainFor: (frame) =>
       new FilterChain(
         'abuffer',
-        `time_base=1/${soundRateHz}:sample_rate=${frame.sampleRate}:sample_fmt=${frame.format}:${layoutArgument(frame)}`,
+        soundSource(frame, `1/${soundRateHz}`),
         // Fills gaps, and starts at 0: what sounds before the first picture is cut off, what starts later is led in.
         `aresample=${soundRateHz}:async=1:first_pts=0,aformat=sample_fmts=fltp:channel_layouts=${layout.name},asetnsamples=n=1024:p=0`,
       ),
@@ -194,6 +194,11 @@ function soundShaper(stream: Stream, output: Mp4Output): Shaper {
 
 const mono = { name: 'mono', value: { nbChannels: 1, order: AV_CHANNEL_ORDER_NATIVE, mask: 4n } };
 const stereo = { name: 'stereo', value: { nbChannels: 2, order: AV_CHANNEL_ORDER_NATIVE, mask: 3n } };
+
+/** What a chain of sound filters is told of the frames that go in. */
+export function soundSource(frame: Frame, timeBase: string): string {
+  return `time_base=${timeBase}:sample_rate=${frame.sampleRate}:sample_fmt=${frame.format}:${layoutArgument(frame)}`;
+}
 
 function layoutArgument(frame: Frame): string {
   const { mask, nbChannels } = frame.channelLayout;

@@ -88,6 +88,7 @@ const words: Record<Task['kind'], string> = {
   sound: 'Reading sound',
   pictures: 'Taking stills',
   'viewing-copy': 'Making a viewing copy',
+  listen: 'Listening',
 };
 
 /** What the machine is busy with, in one line, and a way to stop it. */

@@ -13,6 +13,7 @@ import { type Imported, importedSchema } from '@/shared/narration-record';
 import deskStyles from '../_desk/desk.module.css';
 import { useDesk } from '../_desk/use-record';
 import { usePlayer } from '../_film/use-film';
+import { Listen } from './listen';
 import { useHeard, useNarrationChanges } from './use-narration';
 
 /** Words in: captions files, by dropping or choosing; and what was heard, kind by kind. */
@@ -20,6 +21,7 @@ export function NarrationSheet({ open, onClose }: { open: boolean; onClose: () =
   return (
     <Dialog open={open} onClose={onClose} title="Narration">
       <CaptionsIn />
+      <Listen />
       <ShiftByEar />
       <Kinds />
     </Dialog>
