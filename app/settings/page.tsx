@@ -3,10 +3,12 @@ import type { Metadata } from 'next';
 import { DemonstrationButton } from '@/app/_parts/demonstration-button';
 import { database } from '@/db/open';
 import { listFolders } from '@/lib/media/store';
+import { slangOf } from '@/lib/narration/store';
 import { listMeters } from '@/lib/readings/store';
 import { Meters } from './_meters/meters';
 import { Folders } from './_settings/folders';
 import { WhoMayOpen } from './_settings/who-may-open';
+import { OwnWords } from './_slang/slang';
 import styles from './settings.module.css';
 
 export const dynamic = 'force-dynamic';
@@ -19,6 +21,7 @@ export default function SettingsPage() {
       <h1 className={styles.title}>Settings</h1>
       <Folders folders={listFolders(database())} hereMinutes={-new Date().getTimezoneOffset()} />
       <Meters meters={listMeters(database())} />
+      <OwnWords first={slangOf(database())} />
       <section className={styles.sheet} aria-labelledby="data">
         <h2 id="data">Data folder</h2>
         <p>

@@ -98,7 +98,24 @@ function findGroups(talk: Talk, conductors: readonly Conductor[]): Conductor[][]
     }
     group.push(conductor);
   }
-  return [...groups, group].filter((candidate) => candidate.length > 0);
+  return [...groups, group]
+    .filter((candidate) => candidate.length > 0)
+    .flatMap((candidate) => apartFromSubject(talk, candidate));
+}
+
+/** Words that speak of one thing: what they follow is their subject alone. */
+const OF_ONE = new Set(['is', "'s", 'goes', 'gets', 'comes']);
+
+/** "white joins green, red is hot": behind the comma a new saying begins with red. */
+function apartFromSubject(talk: Talk, group: Conductor[]): Conductor[][] {
+  const subject = group.at(-1);
+  const before = group.at(-2);
+  if (!subject || !before) return [group];
+  const begins =
+    before.to === subject.from &&
+    stopAt(talk, before.to - 1) >= STOP.soft &&
+    OF_ONE.has(wordAt(talk, subject.to));
+  return begins ? [group.slice(0, -1), [subject]] : [group];
 }
 
 /** A run of conductors named together, as one span. */

@@ -125,6 +125,10 @@ function joinedAt(scene: Scene, groups: SpanIndex<ConductorGroup>, at: number): 
   const nearBehind = behind && onlyBetween(scene, at + 1, behind[0]?.from ?? 0, BETWEEN_JOINED);
   const across = nearBefore && nearBehind && before.length === 1 && isJoinedTo(scene, at);
   if (across) return [...before, ...behind];
+  // "white joins green": one on either side.
+  const first = behind?.[0];
+  if (wordAt(scene.talk, at) === 'joins' && nearBefore && nearBehind && first)
+    return [...before.slice(-1), first];
   if (nearBehind && behind.length >= 2 && wordAt(scene.talk, at) !== 'together') return behind;
   if (nearBefore && before.length >= 2) return before;
   return null;

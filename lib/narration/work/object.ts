@@ -193,6 +193,11 @@ const stem = (word: string): string =>
 
 const EMPTY = new Set([
   ...LEADING,
+  'are',
+  'was',
+  'were',
+  'still',
+  'yet',
   'new',
   'old',
   'one',

@@ -72,8 +72,8 @@ function Desk({
   /** After a decision the next proposal is selected, and the film is there. */
   const decided = useCallback(
     (line: SheetLine) => {
-      const rest = lines.slice(lines.findIndex((candidate) => candidate.id === line.id) + 1);
-      const next = rest.find(
+      const at = lines.findIndex((candidate) => candidate.id === line.id);
+      const next = [...lines.slice(at + 1), ...lines.slice(0, at)].find(
         (candidate) => candidate.type === 'proposal' && candidate.proposal.decision === 'open',
       );
       if (next) select(next);

@@ -28,6 +28,7 @@ export const keyCard: readonly { keys: readonly string[]; does: string }[] = [
   { keys: ['Ctrl Z'], does: 'Undo' },
   { keys: ['Ctrl Shift Z'], does: 'Do again' },
   { keys: ['+', '−'], does: 'Draw the strip out, show more of the film' },
-  { keys: ['T', 'G', 'C'], does: 'Takes, wiring, chapter list' },
+  { keys: ['F'], does: 'Find words on the sheet' },
+  { keys: ['T', 'V', 'G', 'C'], does: 'Takes, narration, wiring, chapter list' },
   { keys: ['?'], does: 'This card' },
 ];

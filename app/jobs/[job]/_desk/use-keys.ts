@@ -139,6 +139,8 @@ const actions: Record<string, Action> = {
   t: ({ setOpen }) => setOpen('takes'),
   g: ({ setOpen }) => setOpen('wiring'),
   c: ({ setOpen }) => setOpen('chapters'),
+  f: () => document.querySelector<HTMLInputElement>('[data-find]')?.focus(),
+  v: ({ setOpen }) => setOpen('narration'),
   p: nextProposal,
   a: settle('accept'),
   x: settle('dismiss'),

@@ -6,6 +6,7 @@ import { shortTime } from '@/lib/film';
 import { usePlayerValue } from '../_film/use-film';
 import { ProposalLine } from '../_narration/proposal-line';
 import { SpokenLine } from '../_narration/spoken-line';
+import { FindInSheet } from './find-in-sheet';
 import { JointLine } from './joint-line';
 import { MarkerLine } from './marker-line';
 import { ReadingLine } from './reading-line';
@@ -43,6 +44,7 @@ export function RunningSheet({
   const firstLoose = lines.findIndex((line) => line.filmMs === null);
   return (
     <section className={styles.sheet} aria-label="Running sheet">
+      {lines.length > 0 && <FindInSheet lines={lines} onSelect={onSelect} />}
       {lines.length === 0 && <Blank empty={film.durationMs === 0} />}
       <ol ref={page} className={styles.lines}>
         {lines.map((line, index) => (

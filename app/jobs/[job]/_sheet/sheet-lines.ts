@@ -1,4 +1,6 @@
 import { type Film, filmTimeOf } from '@/lib/film';
+import { sayHeard } from '@/lib/narration';
+import { sayReading } from '@/lib/readings';
 import type { JobRecord } from '@/shared/jobs';
 import type { Marker } from '@/shared/markers';
 import type { KeptLine, Narration, Proposal } from '@/shared/narration-record';
@@ -61,6 +63,22 @@ export function sheetLines(film: Film, record: JobRecord, { lines, proposals }: 
 /** The last line at or before a film time: where the sheet is while the film plays. */
 export function lineAt(lines: readonly SheetLine[], filmMs: number): SheetLine | null {
   return lines.filter((line) => line.filmMs !== null && line.filmMs <= filmMs).at(-1) ?? null;
+}
+
+/** Everything that can be read in a line, for finding it again. */
+export function wordsOfLine(line: SheetLine): string {
+  switch (line.type) {
+    case 'marker':
+      return line.marker.title;
+    case 'reading':
+      return sayReading(line.reading);
+    case 'joint':
+      return `${line.joint.outcome.subject} ${line.joint.outcome.title}`;
+    case 'proposal':
+      return sayHeard(line.proposal.heard);
+    case 'spoken':
+      return line.spoken.text;
+  }
 }
 
 function place(film: Film, takeId: Marker['takeId'] | null, ms: number | null) {
