@@ -355,6 +355,8 @@ export const proposals = sqliteTable(
     /** Type, words, confidence and payload, as heard or as changed on acceptance. */
     heard: text('heard', { mode: 'json' }).$type<HeardProposal>().notNull(),
     decision: text('decision').$type<'open' | 'accepted' | 'dismissed'>().notNull(),
+    /** Where it was promised, when it is about what became of a promise. */
+    promisedAt: text('promised_at', { mode: 'json' }).$type<{ takeId: TakeId; ms: number }>(),
     /** The marker or reading that acceptance made. */
     recordId: text('record_id'),
   },

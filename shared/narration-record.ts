@@ -27,6 +27,8 @@ export const proposalSchema = z.object({
   endMs: takeMsSchema,
   heard: heardProposalSchema,
   decision: z.enum(decisions),
+  /** Where it was promised, when it is about what became of a promise. */
+  promisedAt: z.object({ takeId: takeIdSchema, ms: takeMsSchema }).nullable(),
   /** The marker or reading that acceptance made. */
   recordId: z.string().nullable(),
 });

@@ -123,6 +123,7 @@ CREATE TABLE `proposals` (
 	`end_ms` integer NOT NULL,
 	`heard` text NOT NULL,
 	`decision` text NOT NULL,
+	`promised_at` text,
 	`record_id` text,
 	FOREIGN KEY (`job_id`) REFERENCES `jobs`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`take_id`) REFERENCES `takes`(`id`) ON UPDATE no action ON DELETE no action

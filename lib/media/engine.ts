@@ -12,7 +12,7 @@ type Runner = (payload: unknown, watch: Watch<unknown>) => Promise<unknown>;
 const fileSchema = z.object({ path: z.string() });
 const intoFolderSchema = z.object({ path: z.string(), folder: z.string() });
 const momentSchema = z.object({ path: z.string(), ms: z.int() });
-const listenSchema = z.object({ path: z.string(), model: z.string() });
+const listenSchema = z.object({ path: z.string(), model: z.string(), heard: z.string() });
 const copySchema = z.object({ path: z.string(), to: z.string() });
 
 /** What the worker process can be asked to do with a recording, by the kind of work. */
@@ -34,8 +34,8 @@ export const mediaRunners = {
     return viewingCopy(path, to, watch);
   },
   listen: (payload, watch) => {
-    const { path, model } = listenSchema.parse(payload);
-    return listen(path, model, watch);
+    const { path, model, heard } = listenSchema.parse(payload);
+    return listen(path, model, heard, watch);
   },
   still: (payload, watch) => {
     const { path, ms } = momentSchema.parse(payload);

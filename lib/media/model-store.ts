@@ -1,8 +1,9 @@
-import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { closeSync, fstatSync, openSync, readSync, statSync } from 'node:fs';
 import { isSpeechModel, speechModelHeadBytes } from './speech-model';
 
 /** Whether a file is a speech model, by its head. Looked at before FFmpeg does: a wrong file would take it down. */
 export function isSpeechModelFile(path: string): boolean {
+  if (!statSync(path, { throwIfNoEntry: false })?.isFile()) return false;
   const head = Buffer.alloc(speechModelHeadBytes);
   const file = openSync(path, 'r');
   try {

@@ -3,6 +3,7 @@ export { isSpeechModelFile } from './model-store';
 export { exactStillOf, peaksFileOf, stripStillOf } from './picture-store';
 export {
   filmPathOf,
+  folderOfRecording,
   getRecording,
   moveRecording,
   noticeMissingOf,

@@ -295,7 +295,9 @@ function proposalsHeard(film: Film, lines: readonly LineRow[], context: Narratio
     const key = keyOf(moment.takeId, moment.ms, heard);
     if (seen.has(key)) return [];
     seen.add(key);
-    return [{ takeId: moment.takeId, startMs: moment.ms, endMs, key, heard }];
+    const promised = heard.type === 'work' ? heard.payload.promisedAt : null;
+    const promisedAt = promised && momentAt(film, promised.startMs);
+    return [{ takeId: moment.takeId, startMs: moment.ms, endMs, key, heard, promisedAt }];
   });
 }
 

@@ -29,7 +29,14 @@ export function insertTask(
   const same = db
     .select()
     .from(tasks)
-    .where(and(eq(tasks.kind, kind), eq(tasks.recordingId, recordingId), inArray(tasks.state, active)))
+    .where(
+      and(
+        eq(tasks.kind, kind),
+        eq(tasks.recordingId, recordingId),
+        eq(tasks.payload, payload),
+        inArray(tasks.state, active),
+      ),
+    )
     .get();
   if (same) return asTask(same);
   const row = {

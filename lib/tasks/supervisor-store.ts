@@ -25,8 +25,14 @@ export interface TaskHandler {
   prepare(recordingId: RecordingId, payload: TaskPayload): unknown;
   /** @returns words for the person who waits, where there are any */
   onProgress?(recordingId: RecordingId, partial: unknown): string | undefined;
-  onResult(recordingId: RecordingId, result: unknown): void;
+  onResult(recordingId: RecordingId, result: unknown, payload: TaskPayload): void;
+  /** Words for the person who waited. */
+  sayResult?(result: unknown): string;
   onFailure?(recordingId: RecordingId, title: string, detail: string): void;
+  /** However the work ended, once the worker has let go of it. */
+  onEnd?(recordingId: RecordingId): void;
+  /** Where the recording is not to blame when the worker goes down: what is said. The work is not tried again. */
+  whenDown?(): DomainError;
 }
 export type TaskHandlers = Record<TaskKind, TaskHandler>;
 
@@ -140,6 +146,7 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
     this.#tell(task);
     const end = this.#do(name, task)
       .catch((error: unknown) => this.#failed(task, error))
+      .finally(() => this.#handlers[task.kind].onEnd?.(recordingOf(task)))
       // A handler that fails in telling of a failure must not take the server down.
       .catch((error: unknown) => console.error(error))
       .finally(() => {
@@ -167,14 +174,18 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
       },
     );
     if (getTask(this.#db, id).state !== 'running') return;
+    const said = handler.sayResult?.(result);
     this.#db.transaction(() => {
-      handler.onResult(recordingId, result);
-      changeTask(this.#db, id, { state: 'done', progress: 1, endedAt: Date.now() });
+      handler.onResult(recordingId, result, payloadOf(this.#db, id));
+      const done = { state: 'done', progress: 1, endedAt: Date.now() } as const;
+      changeTask(this.#db, id, { ...done, ...(said ? { message: said } : {}) });
     });
     this.#tell(getTask(this.#db, id));
   }
 
-  #failed(task: Task, error: unknown): void {
+  #failed(task: Task, cause: unknown): void {
+    const error =
+      cause instanceof WorkerDownError ? (this.#handlers[task.kind].whenDown?.() ?? cause) : cause;
     // Either the program is going down, and the task is taken up at the next start; or a person called it off.
     if (this.#stopped || error instanceof CancelledError || getTask(this.#db, task.id).state !== 'running')
       return;

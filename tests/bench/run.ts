@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { startApp } from '../app';
 import { nameFolder } from '../http/client';
 import { film } from './film';
+import { narration } from './narration';
 import { page, zoom } from './page';
 import { cache, halfHour, threeHours } from './recordings';
 import { sound } from './sound';
@@ -18,7 +19,7 @@ const rows: Row[] = [];
 const failures: string[] = [];
 try {
   await nameFolder(app, cache);
-  for (const group of [wiring, sound, film, page, zoom]) {
+  for (const group of [wiring, narration, sound, film, page, zoom]) {
     try {
       rows.push(...(await group(app)));
     } catch (error) {

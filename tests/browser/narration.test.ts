@@ -3,8 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { narrationSchema } from '@/shared/narration-record';
 import { type App, launchBrowser, startApp } from '../app';
-import { addTake, getJob, makeJob, nameFolder, settled } from '../http/client';
+import { addTake, ask, getJob, makeJob, nameFolder, settled } from '../http/client';
 import { makeRecording } from '../recordings';
 import { expectAccessible, expectNoSidewaysScroll, openPage, sizes } from './page';
 
@@ -50,6 +51,10 @@ afterAll(async () => {
   rmSync(folder, { recursive: true });
 });
 
+const startOfLast = async () => {
+  const { body } = await ask(app, 'GET', `/api/jobs/${jobId}/narration`);
+  return narrationSchema.parse(body).lines.at(-1)?.startMs;
+};
 const sheet = () => page.getByRole('region', { name: 'Running sheet' });
 
 describe('narration', () => {
@@ -136,6 +141,15 @@ describe('narration', () => {
     await page.getByLabel('Words of this line').fill('I will clean the switch for free');
     await page.keyboard.press('Enter');
     await sheet().getByRole('button', { name: 'I will clean the switch for free' }).waitFor();
+  });
+
+  it('is set by ear: with its line selected, one key on the word moves the take’s words there', async () => {
+    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('h');
+    await expect.poll(startOfLast).toBe(14_000);
+    await page.keyboard.press('Control+z');
+    await expect.poll(startOfLast).toBe(13_000);
   });
 
   it('is searched in the open job', async () => {

@@ -172,6 +172,18 @@ describe('captions over HTTP', () => {
   });
 });
 
+describe('a promise and its end', () => {
+  it('belong together over takes: the end points at the moment of the promise', async () => {
+    await send(`/api/takes/${takeIds[0]}/narration`, '[0:02] I promised him a free set up');
+    await send(`/api/takes/${takeIds[1]}/narration`, '[0:04] the set up is not done, I ran out of time');
+    const end = (await narration()).proposals.find(
+      ({ heard }) => heard.type === 'work' && heard.payload.outcome === 'not done',
+    );
+    expect(end).toMatchObject({ takeId: takeIds[1], promisedAt: { takeId: takeIds[0] } });
+    expect(Math.abs((end?.promisedAt?.ms ?? 0) - 2000)).toBeLessThan(1500);
+  });
+});
+
 describe('what is no captions file', () => {
   it('is refused with the first line that could not be read', async () => {
     for (const text of ['', 'just some words\nand more', '\u0000\u0001\u0002', '{"json": true}']) {

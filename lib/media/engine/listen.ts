@@ -1,6 +1,5 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { Frame, type Stream } from 'node-av/lib';
 import { isSpeechModelFile } from '../model-store';
 import type { ListenResult } from '../results';
@@ -19,18 +18,26 @@ const heardAtOnceSeconds = 20;
 
 /**
  * Has a speech model (a Whisper model in ggml layout) listen to the sound, by FFmpeg's `whisper` filter. Lines come as
- * they are heard. Without sound the answer is empty.
+ * they are heard. Throws a DomainError without sound, or without a model that can be used.
  * @param model path of the model file
+ * @param heard path of the file that the filter writes its lines into; it goes when the work ends
  */
-export function listen(path: string, model: string, watch: Watch<ListenResult>): Promise<ListenResult> {
+export function listen(
+  path: string,
+  model: string,
+  heard: string,
+  watch: Watch<ListenResult>,
+): Promise<ListenResult> {
   return withInput(path, async (input) => {
     if (!input.sound) throw problems.noSound();
     if (!isSpeechModelFile(model)) throw problems.noModel();
-    const folder = mkdtempSync(join(tmpdir(), 'benchtake-listen-'));
+    mkdirSync(dirname(heard), { recursive: true });
+    // What a worker that was ended in the middle of an earlier listening has left.
+    rmSync(heard, { force: true });
     try {
-      return await hear(input, input.sound, path, model, join(folder, 'heard.srt'), new Pace(watch));
+      return await hear(input, input.sound, path, model, heard, new Pace(watch));
     } finally {
-      rmSync(folder, { recursive: true, force: true });
+      rmSync(heard, { force: true });
     }
   });
 }
@@ -52,11 +59,15 @@ async function hear(
   const frame = new Frame();
   frame.alloc();
   let chain: FilterChain | null = null;
+  let startSeconds = 0;
   let seconds = 0;
-  const result = () => ({ captions: readSoFar(heard), offsetMs: 0 - Math.round(zeroSeconds * 1000) });
+  const result = () => ({ captions: readSoFar(heard), offsetMs: Math.round(startSeconds * 1000) });
   const use = (decoded: Frame) => {
-    chain ??= ears(decoded, stream, model, heard);
-    seconds = (secondsAt(decoded.pts) ?? 0) - zeroSeconds;
+    seconds = (secondsAt(decoded.bestEffortTimestamp) ?? zeroSeconds + seconds) - zeroSeconds;
+    if (!chain) {
+      chain = ears(decoded, stream, model, heard);
+      startSeconds = seconds;
+    }
     chain.push(decoded, () => undefined);
   };
   try {
@@ -79,8 +90,10 @@ async function hear(
 function ears(first: Frame, stream: Stream, model: string, heard: string): FilterChain {
   const { num, den } = stream.timeBase;
   const filters =
-    `aresample=${modelRateHz},aformat=sample_fmts=flt:channel_layouts=mono,` +
-    `whisper=model=${filterValue(model)}:language=auto:use_gpu=false:queue=${heardAtOnceSeconds}:` +
+    // Counted from the first sound: what lies before 0 cannot be written in SubRip.
+    `asetpts=PTS-STARTPTS,aresample=${modelRateHz},aformat=sample_fmts=flt:channel_layouts=mono,` +
+    // English is what proposals are read from; to guess the language, a model would look at every piece once more.
+    `whisper=model=${filterValue(model)}:language=en:use_gpu=false:queue=${heardAtOnceSeconds}:` +
     `destination=${filterValue(heard)}:format=srt`;
   try {
     return new FilterChain('abuffer', soundSource(first, `${num}/${den}`), filters);

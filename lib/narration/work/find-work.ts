@@ -108,6 +108,8 @@ class WorkFinder {
   #charge(at: number, to: number, origin: Origin): Charge {
     const { from, to: end } = this.#sentence(at);
     if (origin === 'asked') return 'paid';
+    // "a free set-up".
+    if (this.#words({ from: at, to }).includes('free')) return 'free';
     const thrown = /^(?:throw|throwing|chuck|chucking|thrown)$/.test(this.#word(at));
     for (let place = Math.max(from, at - 12); place < Math.min(end, to + 14); place++)
       if (FREE.matchAt(this.#tokens, place)) return 'free';
@@ -408,7 +410,8 @@ class WorkFinder {
     if (!free) return;
     const sentence = this.#sentence(at);
     const from = Math.max(sentence.from, at - 16);
-    const starts: number[] = FIRST_PERSON.has(this.#word(free.to)) ? [free.to] : [];
+    const goesOn = free.to < sentence.to && FIRST_PERSON.has(this.#word(free.to));
+    const starts: number[] = goesOn ? [free.to] : [];
     for (let place = at - 1; place >= from; place--)
       if (FIRST_PERSON.has(this.#word(place))) starts.push(place);
     for (const start of starts) if (this.#freeWorkFrom(start, free)) return;

@@ -362,7 +362,9 @@ const isSetUp = (words: readonly Token[], to: number): boolean =>
 export function describe(tokens: readonly Token[], span: TokenSpan): string {
   const words = tokens.slice(span.from, span.to).filter((token) => token.word !== 'client');
   let from = 0;
-  while (from < words.length - 1 && LEADING.has(words[from]?.word ?? '')) from++;
+  const leads = (word: string) =>
+    LEADING.has(word) || ['free', 'will', 'would', 'can', 'could'].includes(word);
+  while (from < words.length - 1 && leads(words[from]?.word ?? '')) from++;
   let to = words.length;
   while (
     to > from + 1 &&

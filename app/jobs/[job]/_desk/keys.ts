@@ -23,7 +23,7 @@ export const keyCard: readonly { keys: readonly string[]; does: string }[] = [
   { keys: ['↑', '↓'], does: 'Line before, line after on the sheet' },
   { keys: ['Enter'], does: 'Rename the selected marker' },
   { keys: ['[', ']'], does: 'Nudge the selected marker 0.1 s earlier, later' },
-  { keys: ['H'], does: 'Move the selected line here' },
+  { keys: ['H'], does: 'Move the selected line here; on a spoken line: it is said now' },
   { keys: ['Delete'], does: 'Delete the selected line' },
   { keys: ['Ctrl Z'], does: 'Undo' },
   { keys: ['Ctrl Shift Z'], does: 'Do again' },

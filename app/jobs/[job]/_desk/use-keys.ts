@@ -124,6 +124,10 @@ const actions: Record<string, Action> = {
     const moment = on.player?.moment ?? null;
     if (line?.type === 'marker') on.markers.moveTo(line.marker.id, moment);
     if (line?.type === 'reading' && moment) void on.readings.moveTo(line.reading.id, moment);
+    // The word is heard at this very moment: the whole take's narration moves with its line.
+    if (line?.type === 'spoken' && moment?.takeId === line.spoken.takeId) {
+      void on.narration.shift(moment.takeId, moment.ms - line.spoken.startMs);
+    }
   },
   Delete: (on) => {
     const line = selectedLine(on);

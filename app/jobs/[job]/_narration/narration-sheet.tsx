@@ -7,7 +7,6 @@ import { Dialog } from '@/app/_parts/dialog';
 import { ChoiceField } from '@/app/_parts/field';
 import { useNotices } from '@/app/_parts/notices';
 import { ProblemNote } from '@/app/_parts/problem-note';
-import { takeIdSchema } from '@/shared/ids';
 import { proposalTypes } from '@/shared/narration';
 import { type Imported, importedSchema } from '@/shared/narration-record';
 import deskStyles from '../_desk/desk.module.css';
@@ -22,7 +21,7 @@ export function NarrationSheet({ open, onClose }: { open: boolean; onClose: () =
     <Dialog open={open} onClose={onClose} title="Narration">
       <CaptionsIn />
       <Listen />
-      <ShiftByEar />
+      <Shift />
       <Kinds />
     </Dialog>
   );
@@ -105,38 +104,30 @@ function CaptionsIn() {
   );
 }
 
-/** Play, and press the button on the word that a line begins with: the take's narration moves there. */
-function ShiftByEar() {
+/** Captions that run early or late: moved by ear on the sheet, by steps here. */
+function Shift() {
   const { lines } = useHeard();
   const { shift, remove } = useNarrationChanges();
   const player = usePlayer();
-  if (lines.length === 0) return null;
   const here = player?.moment ?? null;
-  const nearest =
-    here &&
-    lines
-      .filter((line) => line.takeId === here.takeId)
-      .sort((a, b) => Math.abs(a.startMs - here.ms) - Math.abs(b.startMs - here.ms))[0];
+  if (lines.length === 0 || !here) return null;
   return (
-    <section className={deskStyles.row}>
-      {here && nearest && (
-        <Button onClick={() => void shift(here.takeId, here.ms - nearest.startMs)}>
-          “{nearest.text.slice(0, 40)}” is said at this very moment
+    <section className={deskStyles.narrationIn}>
+      <p className={deskStyles.fine}>
+        This take’s words run early or late? Select a spoken line on the sheet, play, and press <kbd>H</kbd>{' '}
+        on the word; or move them by steps.
+      </p>
+      <div className={deskStyles.row}>
+        {[-500, -100, 100, 500].map((byMs) => (
+          <Button key={byMs} onClick={() => void shift(here.takeId, byMs)}>
+            {byMs > 0 ? '+' : '−'}
+            {Math.abs(byMs) / 1000} s
+          </Button>
+        ))}
+        <Button weight="alarm" onClick={() => void remove(here.takeId)}>
+          Delete this take’s narration
         </Button>
-      )}
-      {[-500, -100, 100, 500].map((byMs) => (
-        <Button key={byMs} disabled={!here} onClick={() => here && void shift(here.takeId, byMs)}>
-          {byMs > 0 ? '+' : '−'}
-          {Math.abs(byMs) / 1000} s
-        </Button>
-      ))}
-      <Button
-        weight="alarm"
-        disabled={!here}
-        onClick={() => here && void remove(takeIdSchema.parse(here.takeId))}
-      >
-        Delete this take’s narration
-      </Button>
+      </div>
     </section>
   );
 }

@@ -3,8 +3,11 @@
 import { useState } from 'react';
 import { Button } from '@/app/_parts/button';
 import { KeyHint } from '@/app/_parts/key-hint';
+import { filmTimeOf, layOut, shortTime } from '@/lib/film';
 import { sayHeard } from '@/lib/narration';
 import type { Proposal } from '@/shared/narration-record';
+import { useDesk } from '../_desk/use-record';
+import { usePlayer } from '../_film/use-film';
 import styles from '../_sheet/sheet.module.css';
 import type { SheetLine } from '../_sheet/sheet-lines';
 import { ProposalChange } from './proposal-change';
@@ -66,6 +69,7 @@ export function ProposalLine({ line, selected, changing, onSelect, onChange, onD
             Heard: “{heard.words}” ·{' '}
             {heard.confidence >= 0.8 ? 'clearly' : heard.confidence >= 0.5 ? 'fairly clearly' : 'barely'}
           </p>
+          <PromiseEnd proposal={proposal} />
           {changing ? (
             <ProposalChange
               heard={heard}
@@ -89,4 +93,23 @@ export function ProposalLine({ line, selected, changing, onSelect, onChange, onD
       )}
     </div>
   );
+}
+
+/** The other end of a promise: where it was made, or that it was never heard of again. */
+function PromiseEnd({ proposal }: { proposal: Proposal }) {
+  const player = usePlayer();
+  const { record } = useDesk();
+  const { heard, promisedAt } = proposal;
+  if (promisedAt) {
+    const at = filmTimeOf(layOut(record.takes), promisedAt);
+    return at ? (
+      <p>
+        <Button onClick={() => player?.seek(at.filmMs)}>
+          Promised at <span className="figures">{shortTime(at.filmMs)}</span>
+        </Button>
+      </p>
+    ) : null;
+  }
+  const isForgotten = heard.type === 'work' && heard.payload.unheardUntil !== null;
+  return isForgotten ? <p className={styles.fine}>Not heard of again to the end of the film.</p> : null;
 }

@@ -2,7 +2,9 @@
 
 import { useState } from 'react';
 import { Button } from '@/app/_parts/button';
+import { KeyHint } from '@/app/_parts/key-hint';
 import type { KeptLine } from '@/shared/narration-record';
+import { usePlayer } from '../_film/use-film';
 import styles from '../_sheet/sheet.module.css';
 import type { SheetLine } from '../_sheet/sheet-lines';
 import { useNarrationChanges } from './use-narration';
@@ -17,6 +19,12 @@ interface SpokenLineProps {
 export function SpokenLine({ line, selected, onSelect }: SpokenLineProps) {
   const [writing, setWriting] = useState(false);
   const { spoken } = line;
+  const { shift } = useNarrationChanges();
+  const player = usePlayer();
+  const saidNow = () => {
+    const at = player?.moment;
+    if (at?.takeId === spoken.takeId) void shift(at.takeId, at.ms - spoken.startMs);
+  };
   if (writing) return <Correction spoken={spoken} onDone={() => setWriting(false)} />;
   return (
     <div className={styles.spoken}>
@@ -27,6 +35,12 @@ export function SpokenLine({ line, selected, onSelect }: SpokenLineProps) {
       {selected && (
         <div className={styles.tools}>
           <Button onClick={() => setWriting(true)}>Correct the words</Button>
+          <Button
+            onClick={saidNow}
+            title="Play, and press it on the word: the narration of this take moves with it"
+          >
+            It is said now <KeyHint>H</KeyHint>
+          </Button>
           {spoken.heardText && <p className={styles.fine}>Heard at first: {spoken.heardText}</p>}
         </div>
       )}
