@@ -85,7 +85,7 @@ describe('with a speech model (one without weights: it hears nothing)', () => {
       ({ state }) => state === 'done' || state === 'failed',
       110_000,
     );
-    expect(over).toMatchObject({ state: 'done', progress: 1 });
+    expect(over).toMatchObject({ state: 'done', progress: 1, message: 'No words were heard.' });
     expect((await ask(app, 'GET', `/api/jobs/${jobId}/narration`)).body).toEqual({
       lines: [],
       proposals: [],

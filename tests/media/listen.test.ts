@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { listen } from '@/lib/media/engine/listen';
@@ -14,6 +14,8 @@ const model = () => {
   writeWeightlessModel(path);
   return path;
 };
+/** Where the filter writes: with the same odd letters. */
+const heard = join(made, "take's, [a]: b; c", 'heard.srt');
 const watch = (
   report: (progress: number) => void = () => undefined,
   signal = new AbortController().signal,
@@ -25,13 +27,18 @@ const watch = (
 describe('a speech model without weights', () => {
   it('loads, runs over the whole sound and hears nothing', async () => {
     const told: number[] = [];
-    const heard = await listen(
-      plain(),
+    const found = await listen(
+      plain(60),
       model(),
+      heard,
       watch((progress) => told.push(progress)),
     );
-    expect(heard).toEqual({ captions: '', offsetMs: 0 });
-    for (const progress of told) expect(progress).toBeLessThanOrEqual(1);
+    expect(found).toEqual({ captions: '', offsetMs: 0 });
+    // Once at least for each third of the minute that is heard at once, and never backwards.
+    expect(told.length).toBeGreaterThanOrEqual(2);
+    expect(told).toEqual(told.toSorted((a, b) => a - b));
+    expect(told.at(-1)).toBeLessThanOrEqual(1);
+    expect(existsSync(heard)).toBe(false);
   });
 
   it('lays what it hears on the take’s clock, wherever the file’s own begins', async () => {
@@ -51,7 +58,16 @@ describe('a speech model without weights', () => {
       '-c:a',
       'aac',
     );
-    expect((await listen(late, model(), watch())).offsetMs).toBe(-1400);
+    expect((await listen(late, model(), heard, watch())).offsetMs).toBe(-1400);
+  });
+
+  it('knows where sound begins that comes after the picture', async () => {
+    const lateSound = recording(
+      'late-sound.mkv',
+      ...picture(4),
+      ...['-itsoffset', '1.5', '-f', 'lavfi', '-i', 'sine=d=2', '-c:v', 'libx264', '-c:a', 'pcm_s16le'],
+    );
+    expect((await listen(lateSound, model(), heard, watch())).offsetMs).toBe(1500);
   });
 
   it('is called off between two pieces', async () => {
@@ -61,9 +77,11 @@ describe('a speech model without weights', () => {
       listen(
         plain(60),
         model(),
+        heard,
         watch(() => undefined, off.signal),
       ),
     ).rejects.toThrow('called off');
+    expect(existsSync(heard)).toBe(false);
   });
 });
 
@@ -72,11 +90,11 @@ describe('what cannot be listened to', () => {
     mkdirSync(made, { recursive: true });
     const path = join(made, 'no-model.bin');
     writeFileSync(path, 'lmgg and nothing that makes sense');
-    await expect(listen(plain(), path, watch())).rejects.toThrow('no speech model');
+    await expect(listen(plain(), path, heard, watch())).rejects.toThrow('no speech model');
   });
 
   it('a recording without sound', async () => {
     const silent = recording('picture-only.mp4', ...picture(2), '-c:v', 'libx264');
-    await expect(listen(silent, model(), watch())).rejects.toThrow('no sound');
+    await expect(listen(silent, model(), heard, watch())).rejects.toThrow('no sound');
   });
 });

@@ -7,8 +7,8 @@ import { useNotices } from '@/app/_parts/notices';
 import { type ChangeId, changeIdSchema, type JobId } from '@/shared/ids';
 import { type JobRecord, jobRecordSchema } from '@/shared/jobs';
 
-/** A route's answer to a change: it can be taken back by this id. */
-const changedSchema = z.looseObject({ change: changeIdSchema.nullable() });
+/** A route's answer to a change: it can be taken back by this id. Work that is started or stopped has none. */
+const changedSchema = z.looseObject({ change: changeIdSchema.nullish() });
 const stepSchema = z.looseObject({ label: z.string() }).nullable();
 
 export interface RecordDesk {

@@ -13,14 +13,17 @@ import deskStyles from '../_desk/desk.module.css';
 import { useDesk } from '../_desk/use-record';
 import { usePlayer } from '../_film/use-film';
 import { Listen } from './listen';
+import { useListening } from './use-listening';
 import { useHeard, useNarrationChanges } from './use-narration';
 
 /** Words in: captions files, by dropping or choosing; and what was heard, kind by kind. */
 export function NarrationSheet({ open, onClose }: { open: boolean; onClose: () => void }) {
+  // Kept up here: it goes on, and is told of, when the sheet is put away.
+  const listening = useListening();
   return (
     <Dialog open={open} onClose={onClose} title="Narration">
       <CaptionsIn />
-      <Listen />
+      <Listen listening={listening} />
       <Shift />
       <Kinds />
     </Dialog>
