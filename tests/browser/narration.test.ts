@@ -150,6 +150,12 @@ describe('narration', () => {
     await expect.poll(startOfLast).toBe(14_000);
     await page.keyboard.press('Control+z');
     await expect.poll(startOfLast).toBe(13_000);
+    // The page shows it as well before anything is looked for on it.
+    await sheet()
+      .getByRole('listitem')
+      .filter({ hasText: 'I will clean the switch for free' })
+      .getByText('0:13')
+      .waitFor();
   });
 
   it('is searched in the open job', async () => {
