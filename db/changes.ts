@@ -1,4 +1,4 @@
-import { and, desc, eq, isNull, sql } from 'drizzle-orm';
+import { and, desc, eq, isNull, or, sql } from 'drizzle-orm';
 import type { SQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
 import { type ChangeId, changeIdSchema, type JobId } from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
@@ -93,11 +93,37 @@ export function edit<T>(
       .where(and(scope(jobId), sql`${changes.undoneAt} is not null`))
       .run();
     tx.insert(changes)
-      .values({ id: change, sequence: nextSequence(db), jobId, label, entries, at: Date.now() })
+      .values({
+        id: change,
+        sequence: nextSequence(db),
+        jobId,
+        label,
+        touched: [...new Set(entries.map((entry) => entry.table))],
+        entries,
+        at: Date.now(),
+      })
       .run();
     if (jobId !== null) tx.update(jobs).set({ updatedAt: Date.now() }).where(eq(jobs.id, jobId)).run();
     return { change, value };
   });
+}
+
+/**
+ * A short word that is another one whenever rows of these tables were changed in a job, undone or done again: what
+ * was loaded under the same word need not be loaded again.
+ */
+export function changeStamp(db: Database, jobId: JobId, tables: readonly TableName[]): string {
+  const touches = tables.map((table) => sql`${changes.touched} like ${`%"${table}"%`}`);
+  const row = db
+    .select({
+      newest: sql<number | null>`max(${changes.sequence})`,
+      undone: sql<number>`count(${changes.undoneAt})`,
+      undoneAt: sql<number | null>`max(${changes.undoneAt})`,
+    })
+    .from(changes)
+    .where(and(eq(changes.jobId, jobId), or(...touches)))
+    .get();
+  return `${row?.newest ?? 0}-${row?.undone ?? 0}-${row?.undoneAt ?? 0}`;
 }
 
 export interface ChangeSummary {

@@ -243,6 +243,8 @@ export const changes = sqliteTable(
     sequence: integer('sequence').notNull(),
     jobId: text('job_id').$type<JobId>(),
     label: text('label').notNull(),
+    /** Names of the tables it touched. */
+    touched: text('touched', { mode: 'json' }).$type<string[]>().notNull(),
     entries: text('entries', { mode: 'json' }).$type<ChangeEntry[]>().notNull(),
     at: integer('at').notNull(),
     undoneAt: integer('undone_at'),

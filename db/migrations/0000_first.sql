@@ -3,6 +3,7 @@ CREATE TABLE `changes` (
 	`sequence` integer NOT NULL,
 	`job_id` text,
 	`label` text NOT NULL,
+	`touched` text NOT NULL,
 	`entries` text NOT NULL,
 	`at` integer NOT NULL,
 	`undone_at` integer,

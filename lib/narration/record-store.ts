@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { and, asc, eq, inArray } from 'drizzle-orm';
-import { type Edit, edit, GoneError } from '@/db/changes';
+import { changeStamp, type Edit, edit, GoneError } from '@/db/changes';
 import { newId } from '@/db/ids';
 import type { Database } from '@/db/open';
 import { clients, instruments, jobs, narrationLines, proposals, settings } from '@/db/schema';
@@ -65,14 +65,7 @@ export function proposalsOf(db: Database, jobId: JobId): Proposal[] {
 
 /** A short word that changes whenever lines or proposals do, so that a page need not load them for nothing. */
 export function narrationStamp(db: Database, jobId: JobId): string {
-  const row = db.$client
-    .prepare(
-      `select (select count(*) || ',' || coalesce(sum(length(text) * 31 + start_ms), 0) from narration_lines where job_id = @job) || ';' ||
-              (select count(*) || ',' || coalesce(sum((decision = 'accepted') * 7 + (decision = 'dismissed') * 3), 0) from proposals where job_id = @job)`,
-    )
-    .pluck()
-    .get({ job: jobId });
-  return String(row);
+  return changeStamp(db, jobId, ['narrationLines', 'proposals']);
 }
 
 /** Puts a captions file into one take, in place of what was there. Decisions made before are kept. */

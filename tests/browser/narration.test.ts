@@ -143,6 +143,19 @@ describe('narration', () => {
     await sheet().getByRole('button', { name: 'I will clean the switch for free' }).waitFor();
   });
 
+  it('shows a correction that is no longer and no shorter than what was heard', async () => {
+    const line = sheet().getByRole('button', { name: 'the bridge pickup is eight point eight k' });
+    await line.click();
+    await sheet().getByRole('button', { name: 'Correct the words' }).click();
+    await page.getByLabel('Words of this line').fill('the middle pickup is eight point eight k');
+    await page.keyboard.press('Enter');
+    await sheet().getByRole('button', { name: 'the middle pickup is eight point eight k' }).waitFor();
+    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    await page.keyboard.press('Control+z');
+    await line.waitFor();
+    await sheet().getByRole('button', { name: 'I will clean the switch for free' }).click();
+  });
+
   it('is set by ear: with its line selected, one key on the word moves the take’s words there', async () => {
     await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
     await page.keyboard.press('ArrowRight');
