@@ -97,6 +97,7 @@ describe('narration', () => {
       sheet()
         .locator('[data-selected]')
         .evaluateAll((all) => all[0]?.getAttribute('data-line') ?? null);
+    await expect.poll(chosen).toContain('?');
     const seen: string[] = [];
     for (let selected = await chosen(); selected.includes('?'); selected = await chosen()) {
       seen.push(selected);
