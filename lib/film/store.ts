@@ -1,4 +1,4 @@
-import { and, asc, eq, inArray } from 'drizzle-orm';
+import { asc, eq, inArray } from 'drizzle-orm';
 import { type Edit, edit, GoneError } from '@/db/changes';
 import { newId } from '@/db/ids';
 import type { Database } from '@/db/open';
@@ -242,11 +242,7 @@ function takeRow(db: Database, id: TakeId): TakeRow {
 }
 
 function markerRow(db: Database, id: MarkerId) {
-  const row = db
-    .select()
-    .from(markers)
-    .where(and(eq(markers.id, id)))
-    .get();
+  const row = db.select().from(markers).where(eq(markers.id, id)).get();
   if (!row) throw new GoneError('marker');
   return row;
 }

@@ -45,10 +45,7 @@ export function taskResults(db: Database, home: string): Omit<TaskHandlers, 'lis
     },
     sound: {
       prepare: within,
-      onProgress: (id, partial) => {
-        updateRecording(db, id, { peaks: soundResultSchema.parse(partial).peaks });
-        return undefined;
-      },
+      onProgress: (id, partial) => updateRecording(db, id, { peaks: soundResultSchema.parse(partial).peaks }),
       onResult: (id, result) => {
         const { peaks, silences } = soundResultSchema.parse(result);
         updateRecording(db, id, { peaks, soundRead: true, hints: { ...hintsOf(id), silences } });
@@ -57,10 +54,8 @@ export function taskResults(db: Database, home: string): Omit<TaskHandlers, 'lis
     },
     pictures: {
       prepare: within,
-      onProgress: (id, partial) => {
-        updateRecording(db, id, { stills: picturesResultSchema.parse(partial).stills });
-        return undefined;
-      },
+      onProgress: (id, partial) =>
+        updateRecording(db, id, { stills: picturesResultSchema.parse(partial).stills }),
       onResult: (id, result) => {
         const { stills, viewChanges } = picturesResultSchema.parse(result);
         updateRecording(db, id, { stills, picturesRead: true, hints: { ...hintsOf(id), viewChanges } });
@@ -142,6 +137,6 @@ async function fingerprintOf(path: string): Promise<Fingerprint | null> {
 }
 
 /** Starts making a copy that browsers can play. */
-export function makeViewingCopy(_db: Database, id: RecordingId): Task {
+export function makeViewingCopy(id: RecordingId): Task {
   return enqueueTask('viewing-copy', id);
 }

@@ -46,7 +46,7 @@ export function listenResults(db: Database, home: string): Pick<TaskHandlers, 'l
         model: join(modelsFolder(home), chosenModel(home, model)),
         heard: heardFile(id),
       }),
-      onProgress: (_id, partial) => linesHeard(partial).at(-1)?.text,
+      sayProgress: (partial) => linesHeard(partial).at(-1)?.text ?? '',
       onResult: (_id, result, { take }) => putIn(db, takeIdSchema.parse(take), linesHeard(result)),
       sayResult: (result) => {
         const { length } = linesHeard(result);

@@ -1,4 +1,3 @@
-import type { Database } from '@/db/open';
 import type { RecordingId, TaskId } from '@/shared/ids';
 import type { Task, TaskKind } from '@/shared/tasks';
 import type { TaskPayload } from './queue-store';
@@ -26,6 +25,6 @@ export function enqueueTask(kind: TaskKind, recordingId: RecordingId, payload: T
   return supervisor().enqueue(kind, recordingId, payload);
 }
 
-export function cancelTask(_db: Database, id: TaskId): Task {
+export function cancelTask(id: TaskId): Task {
   return supervisor().cancel(id);
 }

@@ -23,8 +23,10 @@ import {
 export interface TaskHandler {
   /** What the worker needs, read at the last moment. Throws a DomainError where it cannot be done now. */
   prepare(recordingId: RecordingId, payload: TaskPayload): unknown;
-  /** @returns words for the person who waits, where there are any */
-  onProgress?(recordingId: RecordingId, partial: unknown): string | undefined;
+  /** Keeps what is found so far. */
+  onProgress?(recordingId: RecordingId, partial: unknown): void;
+  /** Words for the person who waits; none where empty. */
+  sayProgress?(partial: unknown): string;
   onResult(recordingId: RecordingId, result: unknown, payload: TaskPayload): void;
   /** Words for the person who waited. */
   sayResult?(result: unknown): string;
@@ -162,21 +164,23 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
     const recordingId = recordingOf(task);
     if (crashesOf(this.#db, recordingId) >= mostCrashes) throw new LeftAloneError();
     const handler = this.#handlers[kind];
+    const payload = payloadOf(this.#db, id);
     let writtenAt = 0;
     const result = await this.#lanes[name].run(
       kind,
-      handler.prepare(recordingId, payloadOf(this.#db, id)),
+      handler.prepare(recordingId, payload),
       (progress, partial) => {
         if (performance.now() - writtenAt < writeEveryMs) return;
         writtenAt = performance.now();
-        const message = partial === undefined ? undefined : handler.onProgress?.(recordingId, partial);
+        if (partial !== undefined) handler.onProgress?.(recordingId, partial);
+        const message = partial === undefined ? '' : handler.sayProgress?.(partial);
         this.#tell(changeTask(this.#db, id, { progress, ...(message ? { message } : {}) }));
       },
     );
     if (getTask(this.#db, id).state !== 'running') return;
     const said = handler.sayResult?.(result);
     this.#db.transaction(() => {
-      handler.onResult(recordingId, result, payloadOf(this.#db, id));
+      handler.onResult(recordingId, result, payload);
       const done = { state: 'done', progress: 1, endedAt: Date.now() } as const;
       changeTask(this.#db, id, { ...done, ...(said ? { message: said } : {}) });
     });

@@ -246,6 +246,28 @@ describe('the whole story of a job, by keyboard', () => {
     await page.keyboard.press('Escape');
   });
 
+  it('opens where its address points: at a moment, or at a line of the sheet', async () => {
+    const { takes, markers } = await record();
+    const job = `${app.url}/jobs/${jobId}`;
+    const chosen = page.locator('[data-selected]');
+    await page.goto(`${job}?take=${takes[1]?.id}&ms=2000`);
+    await expect.poll(filmMs).toBe(6_000);
+    expect(await chosen.count()).toBe(0);
+
+    const marker = markers.find(({ title }) => title === 'Meter on the neck pickup');
+    await page.goto(`${job}?line=${marker?.id}`);
+    await chosen.getByText('Meter on the neck pickup').waitFor();
+    await expect.poll(filmMs).toBe(4_000);
+    // It went there once: what is sought afterwards stays.
+    await page.keyboard.press('End');
+    await page.keyboard.press('ArrowLeft');
+    await expect.poll(filmMs).toBe(11_000);
+
+    await page.goto(`${job}?line=nothing&take=${takes[1]?.id}&ms=-1`);
+    await page.getByRole('slider', { name: 'Film position' }).waitFor();
+    expect([await filmMs(), await chosen.count()]).toEqual([0, 0]);
+  });
+
   it('made no script error and asked nobody else', () => {
     // The page was open while the server was killed: those failed calls are the only ones allowed.
     expect(

@@ -83,9 +83,7 @@ test.each([
 });
 
 test('while it listens, the line that was heard last is told', () => {
-  const { onProgress } = listenResults(db, home).listen;
-  expect(onProgress?.(take.recordingId, { captions: words, offsetMs: 0 })).toBe(
-    'right (coughs) that’s the coil',
-  );
-  expect(onProgress?.(take.recordingId, { captions: '', offsetMs: 0 })).toBeUndefined();
+  const { sayProgress } = listenResults(db, home).listen;
+  expect(sayProgress?.({ captions: words, offsetMs: 0 })).toBe('right (coughs) that’s the coil');
+  expect(sayProgress?.({ captions: '', offsetMs: 0 })).toBe('');
 });

@@ -1,3 +1,4 @@
+import { strungTypes } from '@/shared/instruments';
 import { KINDS_OF_QUANTITY, MM_PER, PLAUSIBLE_MM } from '../lexicon/reading-topics';
 import type { Quantity } from '../lexicon/unit-words';
 import type { Measured } from './measured';
@@ -6,17 +7,7 @@ import { gapMs, wordAt } from './talk';
 
 const TOPIC_LASTS_MS = 30_000;
 const TOPIC_BEHIND_WORDS = 8;
-const STRUNG = new Set([
-  'electric guitar',
-  'bass guitar',
-  'acoustic guitar',
-  'classical guitar',
-  'ukulele',
-  'mandolin',
-  'banjo',
-  'violin family',
-  'other',
-]);
+const STRUNG: ReadonlySet<string> = new Set(strungTypes);
 /** "three point two millimetres wide": right behind the unit. */
 const SIZE_WORDS = new Set(['wide', 'long', 'thick', 'across', 'apart', 'diameter', 'square', 'round']);
 

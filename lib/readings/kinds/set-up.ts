@@ -1,17 +1,7 @@
+import { bowedTypes, frettedTypes, strungTypes } from '@/shared/instruments';
 import type { ReadingKind } from './kind';
 
-const fretted = [
-  'electric guitar',
-  'bass guitar',
-  'acoustic guitar',
-  'classical guitar',
-  'ukulele',
-  'mandolin',
-  'banjo',
-  'other',
-];
 const guitars = ['electric guitar', 'acoustic guitar', 'classical guitar'];
-const bowed = ['violin family'];
 
 /** Ranges are common practice, no source. */
 export const setUpKinds: readonly ReadingKind[] = [
@@ -20,9 +10,9 @@ export const setUpKinds: readonly ReadingKind[] = [
     label: 'Relief',
     baseUnit: 'mm',
     units: ['mm', 'in', 'thou'],
-    appliesTo: [...fretted, ...bowed],
+    appliesTo: strungTypes,
     plausible: [
-      { of: 'the scoop of a bowed fingerboard', instruments: bowed, low: -0.5, high: 4 },
+      { of: 'the scoop of a bowed fingerboard', instruments: bowedTypes, low: -0.5, high: 4 },
       { of: 'a neck', low: -0.5, high: 1.5 },
     ],
     decimals: 2,
@@ -42,7 +32,7 @@ export const setUpKinds: readonly ReadingKind[] = [
     label: 'Fret height',
     baseUnit: 'mm',
     units: ['mm', 'in', 'thou'],
-    appliesTo: fretted,
+    appliesTo: frettedTypes,
     plausible: [{ of: 'a fret', low: 0.1, high: 2 }],
     decimals: 2,
     words: /\b(fret (height|crown)|crown)\b/i,
@@ -72,7 +62,7 @@ export const setUpKinds: readonly ReadingKind[] = [
     baseUnit: 'mm',
     units: ['mm', '64ths', 'in', 'thou'],
     plausible: [
-      { of: 'a bowed instrument', instruments: bowed, low: 0.2, high: 14 },
+      { of: 'a bowed instrument', instruments: bowedTypes, low: 0.2, high: 14 },
       { of: 'a guitar', instruments: guitars, low: 0.2, high: 6 },
       { of: 'a fretted instrument', low: 0.2, high: 10 },
     ],

@@ -8,6 +8,4 @@ export const GET = route((_request, { task }) =>
 );
 
 /** Cancels. A task that is over stays as it ended. */
-export const DELETE = route((_request, { task }) =>
-  Response.json(cancelTask(database(), taskIdSchema.parse(task))),
-);
+export const DELETE = route((_request, { task }) => Response.json(cancelTask(taskIdSchema.parse(task))));

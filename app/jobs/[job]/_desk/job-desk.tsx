@@ -5,7 +5,7 @@ import { layOut } from '@/lib/film';
 import type { JobRecord } from '@/shared/jobs';
 import type { FilmPlayer } from '../_film/film-player';
 import { FilmSide } from '../_film/film-side';
-import { PlayerProvider } from '../_film/use-film';
+import { usePlayer } from '../_film/use-film';
 import { NarrationSheet } from '../_narration/narration-sheet';
 import { NarrationProvider, useNarration } from '../_narration/use-narration';
 import { TakePicker } from '../_picker/take-picker';
@@ -13,6 +13,7 @@ import { RunningSheet } from '../_sheet/running-sheet';
 import { type SheetLine, sheetLines } from '../_sheet/sheet-lines';
 import { ChapterList } from './chapter-list';
 import styles from './desk.module.css';
+import { DeskFrame } from './desk-frame';
 import { DropBar } from './drop-bar';
 import { KeyCard } from './key-card';
 import type { OpenSheet } from './open-sheet';
@@ -22,31 +23,18 @@ import { TicketHead } from './ticket-head';
 import { TicketSheet } from './ticket-sheet';
 import { useKeys } from './use-keys';
 import { useMarkerChanges } from './use-marker-changes';
-import { DeskProvider, type RecordDesk, useDesk, useFreshRecord, useRecord } from './use-record';
+import { useOpenedAt } from './use-opened-at';
+import { useDesk } from './use-record';
 import { WiringList } from './wiring-list';
 
 /** A job at the bench: the picture and its strip beside the running sheet. */
 export function JobDesk({ first }: { first: JobRecord }) {
-  const desk: RecordDesk = useRecord(first.job.id, first);
-  const [player, setPlayer] = useState<FilmPlayer | null>(null);
-  useFreshRecord(desk);
-  return (
-    <DeskProvider value={desk}>
-      <PlayerProvider value={player}>
-        <Desk player={player} onPlayer={setPlayer} />
-      </PlayerProvider>
-    </DeskProvider>
-  );
+  return <DeskFrame first={first}>{(onPlayer) => <Desk onPlayer={onPlayer} />}</DeskFrame>;
 }
 
-function Desk({
-  player,
-  onPlayer,
-}: {
-  player: FilmPlayer | null;
-  onPlayer: (player: FilmPlayer | null) => void;
-}) {
+function Desk({ onPlayer }: { onPlayer: (player: FilmPlayer | null) => void }) {
   const { record, refresh } = useDesk();
+  const player = usePlayer();
   const film = useMemo(() => layOut(record.takes), [record.takes]);
   const narration = useNarration();
   const lines = useMemo(() => sheetLines(film, record, narration), [film, record, narration]);
@@ -94,6 +82,7 @@ function Desk({
     [markers, player],
   );
 
+  useOpenedAt({ film, player, lines, select });
   useKeys({ player, lines, selected, select, decided, drop, setWriting, setZoom, setOpen });
 
   return (

@@ -7,10 +7,11 @@ import { layOut } from '@/lib/film';
 import type { JobRecord } from '@/shared/jobs';
 import type { FilmPlayer } from '../_film/film-player';
 import { FilmSide } from '../_film/film-side';
-import { PlayerProvider, usePlayer } from '../_film/use-film';
+import { usePlayer } from '../_film/use-film';
 import { TakePicker } from '../_picker/take-picker';
 import styles from './desk.module.css';
-import { DeskProvider, useDesk, useFreshRecord, useRecord } from './use-record';
+import { DeskFrame } from './desk-frame';
+import { useDesk } from './use-record';
 import { useSideKeys } from './use-side-keys';
 
 interface SideDeskProps {
@@ -21,17 +22,14 @@ interface SideDeskProps {
 
 /** A worksheet of a job: the film at one side, the sheet at the other. */
 export function SideDesk({ firstRecord, title, children }: SideDeskProps) {
-  const desk = useRecord(firstRecord.job.id, firstRecord);
-  const [player, setPlayer] = useState<FilmPlayer | null>(null);
-  useFreshRecord(desk);
   return (
-    <DeskProvider value={desk}>
-      <PlayerProvider value={player}>
-        <Desk title={title} onPlayer={setPlayer}>
+    <DeskFrame first={firstRecord}>
+      {(onPlayer) => (
+        <Desk title={title} onPlayer={onPlayer}>
           {children}
         </Desk>
-      </PlayerProvider>
-    </DeskProvider>
+      )}
+    </DeskFrame>
   );
 }
 

@@ -1,11 +1,10 @@
 'use client';
 
-import { useEffect, useRef } from 'react';
-import { tinykeys } from 'tinykeys';
 import { type MarkerKind, markerKinds } from '@/shared/markers';
 import type { FilmPlayer } from '../_film/film-player';
 import { useNarrationChanges } from '../_narration/use-narration';
 import type { SheetLine } from '../_sheet/sheet-lines';
+import { filmKeys, type KeyAction, type KeyActions, step, useKeyActions } from './film-keys';
 import { markerKeys } from './keys';
 import type { OpenSheet } from './open-sheet';
 import { widestZoom } from './transport';
@@ -25,7 +24,7 @@ interface KeysOf {
   setOpen: (sheet: OpenSheet) => void;
 }
 
-type Action = (on: KeysOf & Changes) => unknown;
+type Action = KeyAction<KeysOf & Changes>;
 interface Changes {
   desk: ReturnType<typeof useDesk>;
   markers: ReturnType<typeof useMarkerChanges>;
@@ -33,33 +32,20 @@ interface Changes {
   narration: ReturnType<typeof useNarrationChanges>;
 }
 
-const stepMs = 1_000;
-const longStepMs = 10_000;
 const pictureMs = 40;
 
-/** Keys of the page. They rest while something is being typed or a dialog is open. */
+/** Keys of the job's page. */
 export function useKeys(keys: KeysOf): void {
-  const changes = {
+  useKeyActions(actions, {
+    ...keys,
     desk: useDesk(),
     markers: useMarkerChanges(),
     readings: useReadingChanges(),
     narration: useNarrationChanges(),
-  };
-  const latest = useRef({ ...keys, ...changes });
-  latest.current = { ...keys, ...changes };
-  useEffect(() => {
-    const bound = Object.entries(actions).map(
-      ([key, action]) => [key, (event: KeyboardEvent) => act(event, action, latest.current)] as const,
-    );
-    return tinykeys(window, Object.fromEntries(bound));
-  }, []);
+  });
 }
 
 const selectedLine = ({ lines, selected }: KeysOf) => lines.find((line) => line.id === selected) ?? null;
-const step =
-  (byMs: number): Action =>
-  ({ player }) =>
-    player?.seek(player.filmMs + byMs);
 const nudge =
   (byMs: number): Action =>
   (on) => {
@@ -97,12 +83,8 @@ const nextProposal: Action = (on) => {
   if (waiting) on.select(waiting);
 };
 
-const actions: Record<string, Action> = {
-  Space: ({ player }) => player?.toggle(),
-  ArrowLeft: step(-stepMs),
-  ArrowRight: step(stepMs),
-  'Shift+ArrowLeft': step(-longStepMs),
-  'Shift+ArrowRight': step(longStepMs),
+const actions: KeyActions<KeysOf & Changes> = {
+  ...filmKeys,
   Comma: step(-pictureMs),
   Period: step(pictureMs),
   Home: ({ player }) => player?.seek(0),
@@ -134,8 +116,6 @@ const actions: Record<string, Action> = {
     if (line?.type === 'marker') void on.markers.remove(line.marker);
     if (line?.type === 'reading') void on.readings.remove(line.reading);
   },
-  '$mod+z': ({ desk }) => void desk.undo(),
-  '$mod+Shift+z': ({ desk }) => void desk.redo(),
   '+': zoom(2),
   'Shift++': zoom(2),
   '=': zoom(2),
@@ -153,18 +133,3 @@ const actions: Record<string, Action> = {
   '?': ({ setOpen }) => setOpen('keys'),
   'Shift+?': ({ setOpen }) => setOpen('keys'),
 };
-
-function act(event: KeyboardEvent, action: Action, on: KeysOf & Changes): void {
-  if (event.defaultPrevented || isTyping(event)) return;
-  event.preventDefault();
-  action(on);
-}
-
-/** Typing, choosing in a list and dialogs keep their own keys; Space and Enter press the button that has the focus. */
-export function isTyping(event: KeyboardEvent): boolean {
-  const target = event.target instanceof HTMLElement ? event.target : null;
-  if (!target) return false;
-  if (target.closest('input:not([type="checkbox"]), textarea, select, [role="dialog"], [contenteditable]'))
-    return true;
-  return (event.key === ' ' || event.key === 'Enter') && target.closest('button, a, input') !== null;
-}

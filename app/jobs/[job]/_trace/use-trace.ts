@@ -1,11 +1,10 @@
 'use client';
 
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo } from 'react';
 import { z } from 'zod';
-import { call } from '@/app/_parts/call';
-import { useNotices } from '@/app/_parts/notices';
 import { changeIdSchema } from '@/shared/ids';
 import { outcomeRecordSchema, type TracePatch, type TraceView, traceViewSchema } from '@/shared/traces';
+import { useFollowing } from '../_desk/use-following';
 import { useDesk } from '../_desk/use-record';
 import { usePlayer } from '../_film/use-film';
 
@@ -15,23 +14,11 @@ const goneSchema = z.object({ change: changeIdSchema });
 
 /** The trace as it is thought through now; it is thought through again whenever the job's record changes. */
 export function useTrace(first: TraceView) {
-  const { record, change } = useDesk();
+  const { change } = useDesk();
   const player = usePlayer();
-  const { wrong } = useNotices();
-  const [trace, setTrace] = useState(first);
   const { id } = first.worksheet;
-
-  const refresh = useCallback(
-    async () => setTrace(await call('GET', `/api/traces/${id}`, traceViewSchema)),
-    [id],
-  );
   // A reading that was noted, undone or corrected elsewhere changes what follows.
-  const seen = useRef(record);
-  useEffect(() => {
-    if (seen.current === record) return;
-    seen.current = record;
-    void refresh().catch(wrong);
-  }, [record, refresh, wrong]);
+  const [trace] = useFollowing(`/api/traces/${id}`, traceViewSchema, first);
 
   return useMemo(
     () => ({

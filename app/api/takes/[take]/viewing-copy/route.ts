@@ -7,5 +7,5 @@ import { route } from '../../../_http/route';
 /** Starts making a copy that browsers can play. */
 export const POST = route((_request, { take }) => {
   const { recordingId } = getTake(database(), takeIdSchema.parse(take));
-  return Response.json({ task: makeViewingCopy(database(), recordingId) }, { status: 202 });
+  return Response.json({ task: makeViewingCopy(recordingId) }, { status: 202 });
 });
