@@ -1,21 +1,21 @@
 import { database } from '@/db/open';
 import { listFolders } from '@/lib/media/store';
-import { listBin, listTickets } from '@/lib/work/store';
+import { dayOf } from '@/lib/work';
+import { listBin, rackOf } from '@/lib/work/store';
 import { Bench } from './_bench/bench';
-import { lastTouched } from './_parts/words';
+import { hung, ticketsAtFirst } from './_bench/find-tickets';
 
 export const dynamic = 'force-dynamic';
 
 export default function BenchPage() {
   const db = database();
   const now = Date.now();
-  const tickets = listTickets(db).map((ticket) => ({
-    ...ticket,
-    touched: lastTouched(ticket.updatedAt, now),
-  }));
+  const { jobs, total } = rackOf(db, { find: '', limit: ticketsAtFirst });
   return (
     <Bench
-      tickets={tickets}
+      tickets={jobs.map((ticket) => hung(ticket, now))}
+      total={total}
+      today={dayOf(now)}
       folderNamed={listFolders(db).length > 0}
       binned={listBin(db).length}
       madeAt={now}

@@ -7,19 +7,24 @@ import type { Database } from './open';
 import {
   type ChangeEntry,
   changes,
+  claims,
   clients,
   folders,
+  handOvers,
   harnesses,
   instruments,
   jobs,
+  madeCuts,
   markers,
   meters,
   narrationLines,
   outcomes,
+  parts,
   proposals,
   readings,
   takes,
   traces,
+  workItems,
 } from './schema';
 
 /** Tables whose rows people change: every change to them can be taken back. */
@@ -37,6 +42,11 @@ const undoable = {
   harnesses,
   narrationLines,
   proposals,
+  workItems,
+  parts,
+  claims,
+  handOvers,
+  madeCuts,
 } as const;
 type Undoable = typeof undoable;
 type TableName = keyof Undoable;
@@ -274,14 +284,15 @@ function tableName(name: string): TableName {
 }
 
 /**
- * Rows are stored as JSON in a change, so they are compared as JSON, column by column. When a job was last
- * touched is no part of it: later changes may stand.
+ * Rows are stored as JSON in a change, so they are compared as JSON, column by column: those that the row had when
+ * the change was made, for newer ones may have come. When a job was last touched is no part of it: later changes
+ * may stand.
  */
-function sameRow(a: Record<string, unknown> | null, b: Record<string, unknown> | null): boolean {
-  if (a === null || b === null) return a === b;
-  const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
-  keys.delete('updatedAt');
-  return [...keys].every((key) => JSON.stringify(a[key] ?? null) === JSON.stringify(b[key] ?? null));
+function sameRow(now: Record<string, unknown> | null, then: ChangeEntry['before']): boolean {
+  if (now === null || then === null) return now === then;
+  return Object.keys(then)
+    .filter((key) => key !== 'updatedAt')
+    .every((key) => JSON.stringify(now[key] ?? null) === JSON.stringify(then[key] ?? null));
 }
 
 function nextSequence(db: Database): number {

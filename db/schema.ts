@@ -1,30 +1,42 @@
 import { sql } from 'drizzle-orm';
 import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import type { Claim, ClaimKind } from '@/shared/claims';
+import type { CutSettings } from '@/shared/cut';
+import type { CutInspection, CutResult } from '@/shared/cut-engine';
 import type {
   ChangeId,
+  ClaimId,
   ClientId,
   FolderId,
+  HandOverId,
   HarnessId,
   InstrumentId,
   JobId,
+  MadeCutId,
   MarkerId,
   MeterId,
   NarrationLineId,
   OutcomeId,
+  PartId,
   ProposalId,
   ReadingId,
   RecordingId,
   TakeId,
   TaskId,
   TraceId,
+  WorkItemId,
 } from '@/shared/ids';
 import type { Harness } from '@/shared/jack';
+import type { JobState } from '@/shared/jobs';
+import type { ReadyLook } from '@/shared/loose-ends';
 import type { MarkerKind } from '@/shared/markers';
 import type { Fingerprint, Hints, PeaksLevel, Probe } from '@/shared/media';
+import type { FilmMoment } from '@/shared/moments';
 import type { HeardProposal } from '@/shared/narration';
 import type { Basis, MeterRange, ReadingDetails, ReadingKindId, UnitId } from '@/shared/readings';
 import type { TaskKind, TaskState } from '@/shared/tasks';
 import type { AssumedCoil, WiringOutcome } from '@/shared/wiring';
+import type { Part, WorkItem } from '@/shared/work';
 
 /** Every `…At` column is milliseconds since 1970-01-01T00:00Z; every `…Ms` column is take time. */
 const createdAt = integer('created_at').notNull();
@@ -40,17 +52,29 @@ export const clients = sqliteTable('clients', {
   name: text('name').notNull(),
   /** How the client is called in public texts. */
   alias: text('alias').notNull(),
+  /** How to reach the client: lines as they were written. */
+  reach: text('reach'),
+  notes: text('notes'),
   createdAt,
 });
 
-export const instruments = sqliteTable('instruments', {
-  id: text('id').$type<InstrumentId>().primaryKey(),
-  type: text('type').notNull(),
-  maker: text('maker'),
-  model: text('model'),
-  serial: text('serial'),
-  createdAt,
-});
+export const instruments = sqliteTable(
+  'instruments',
+  {
+    id: text('id').$type<InstrumentId>().primaryKey(),
+    type: text('type').notNull(),
+    maker: text('maker'),
+    model: text('model'),
+    serial: text('serial'),
+    features: text('features'),
+    /** Whose it is. */
+    clientId: text('client_id')
+      .$type<ClientId>()
+      .references(() => clients.id),
+    createdAt,
+  },
+  (t) => [index('instruments_client').on(t.clientId)],
+);
 
 export const jobs = sqliteTable(
   'jobs',
@@ -66,13 +90,107 @@ export const jobs = sqliteTable(
       .$type<InstrumentId>()
       .notNull()
       .references(() => instruments.id),
+    state: text('state').$type<JobState>().notNull().default('booked in'),
+    /** Days, as 2026-11-25. Null for jobs booked in before days were kept: the day of `createdAt` counts. */
+    receivedOn: text('received_on'),
+    promisedOn: text('promised_on'),
+    collectedOn: text('collected_on'),
+    /** Where it stands in the workshop. */
+    place: text('place'),
+    cameWith: text('came_with', { mode: 'json' }).$type<string[]>().notNull().default([]),
+    readyLook: text('ready_look', { mode: 'json' }).$type<ReadyLook>(),
     demo: integer('demo', { mode: 'boolean' }).notNull().default(false),
     createdAt,
     updatedAt,
     /** In the bin since; recordings are untouched. */
     deletedAt: integer('deleted_at'),
   },
-  (t) => [uniqueIndex('jobs_number').on(t.number), index('jobs_updated').on(t.updatedAt)],
+  (t) => [
+    uniqueIndex('jobs_number').on(t.number),
+    index('jobs_updated').on(t.updatedAt),
+    index('jobs_client').on(t.clientId),
+    index('jobs_instrument').on(t.instrumentId),
+  ],
+);
+
+/** What a job shows in the rack, worked out once. Triggers of the database take a row away when what it tells changes. */
+export const keptTickets = sqliteTable('kept_tickets', {
+  jobId: text('job_id')
+    .$type<JobId>()
+    .primaryKey()
+    .references(() => jobs.id, { onDelete: 'cascade' }),
+  ticket: text('ticket').notNull(),
+  /** What the ticket is found by, folded. */
+  findable: text('findable').notNull(),
+});
+
+export const claims = sqliteTable(
+  'claims',
+  {
+    id: text('id').$type<ClaimId>().primaryKey(),
+    instrumentId: text('instrument_id')
+      .$type<InstrumentId>()
+      .notNull()
+      .references(() => instruments.id),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .references(() => jobs.id),
+    kind: text('kind').$type<ClaimKind>().notNull(),
+    subject: text('subject'),
+    value: text('value').notNull(),
+    basis: text('basis').$type<Basis>().notNull(),
+    evidence: text('evidence'),
+    /** The take of the moment goes with its job; the claim stays. */
+    moment: text('moment', { mode: 'json' }).$type<FilmMoment>(),
+    readingId: text('reading_id').$type<ReadingId>(),
+    sure: text('sure').$type<Claim['sure']>().notNull(),
+    createdAt,
+  },
+  (t) => [index('claims_instrument').on(t.instrumentId), index('claims_job').on(t.jobId)],
+);
+
+export const workItems = sqliteTable(
+  'work_items',
+  {
+    id: text('id').$type<WorkItemId>().primaryKey(),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    what: text('what').notNull(),
+    origin: text('origin').$type<WorkItem['origin']>().notNull(),
+    charge: text('charge').$type<NonNullable<WorkItem['charge']>>(),
+    /** In the smallest unit of the currency (ISO 4217). */
+    priceMinor: integer('price_minor'),
+    currency: text('currency'),
+    outcome: text('outcome').$type<WorkItem['outcome']>().notNull(),
+    why: text('why'),
+    begun: text('begun', { mode: 'json' }).$type<FilmMoment>(),
+    ended: text('ended', { mode: 'json' }).$type<FilmMoment>(),
+    createdAt,
+  },
+  (t) => [index('work_items_job').on(t.jobId, t.createdAt)],
+);
+
+export const parts = sqliteTable(
+  'parts',
+  {
+    id: text('id').$type<PartId>().primaryKey(),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    what: text('what').notNull(),
+    deed: text('deed').$type<Part['deed']>().notNull(),
+    source: text('source').$type<NonNullable<Part['source']>>(),
+    fate: text('fate').$type<NonNullable<Part['fate']>>(),
+    doubt: text('doubt'),
+    doubtBasis: text('doubt_basis').$type<Basis>(),
+    evidence: text('evidence'),
+    moment: text('moment', { mode: 'json' }).$type<FilmMoment>(),
+    createdAt,
+  },
+  (t) => [index('parts_job').on(t.jobId, t.createdAt)],
 );
 
 export const folders = sqliteTable('folders', {
@@ -214,6 +332,9 @@ export const tasks = sqliteTable(
     recordingId: text('recording_id')
       .$type<RecordingId>()
       .references(() => recordings.id),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .references(() => jobs.id),
     payload: text('payload', { mode: 'json' }).$type<Record<string, string>>().notNull(),
     state: text('state').$type<TaskState>().notNull(),
     /** Part done, 0 to 1. */
@@ -223,7 +344,11 @@ export const tasks = sqliteTable(
     startedAt: integer('started_at'),
     endedAt: integer('ended_at'),
   },
-  (t) => [index('tasks_state').on(t.state, t.createdAt), index('tasks_recording').on(t.recordingId)],
+  (t) => [
+    index('tasks_state').on(t.state, t.createdAt),
+    index('tasks_recording').on(t.recordingId),
+    index('tasks_job').on(t.jobId),
+  ],
 );
 
 /** One row as it was before and after; null where it was not there. */
@@ -363,4 +488,42 @@ export const proposals = sqliteTable(
     recordId: text('record_id'),
   },
   (t) => [uniqueIndex('proposals_key').on(t.jobId, t.key), index('proposals_take').on(t.takeId, t.startMs)],
+);
+
+/** How a job is handed over: what is published, what the documents say by hand, what was allowed. One a job. */
+export const handOvers = sqliteTable(
+  'hand_overs',
+  {
+    /** The job's own id, so that a job never has two. */
+    id: text('id').$type<HandOverId>().primaryKey(),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    cut: text('cut', { mode: 'json' }).$type<CutSettings>().notNull(),
+    /** Sections of the episode notes in their order, with what was written by hand. */
+    notes: text('notes', { mode: 'json' }).$type<unknown>().notNull(),
+    summary: text('summary', { mode: 'json' }).$type<unknown>().notNull(),
+    /** Ids of private findings that may go public all the same. */
+    allowed: text('allowed', { mode: 'json' }).$type<string[]>().notNull(),
+    createdAt,
+  },
+  (t) => [uniqueIndex('hand_overs_job').on(t.jobId)],
+);
+
+/** Public cuts that were written, and what a fresh look at each found. */
+export const madeCuts = sqliteTable(
+  'made_cuts',
+  {
+    id: text('id').$type<MadeCutId>().primaryKey(),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .notNull()
+      .references(() => jobs.id),
+    path: text('path').notNull(),
+    result: text('result', { mode: 'json' }).$type<CutResult>().notNull(),
+    inspection: text('inspection', { mode: 'json' }).$type<CutInspection>().notNull(),
+    createdAt,
+  },
+  (t) => [index('made_cuts_job').on(t.jobId, t.createdAt)],
 );

@@ -1,13 +1,18 @@
 import { z } from 'zod';
-import { recordingIdSchema, taskIdSchema } from './ids';
+import { jobIdSchema, recordingIdSchema, taskIdSchema } from './ids';
 
 /**
- * Kinds of long work. `probe`: what a recording is, and its fingerprint. `sound`: peaks and silences.
+ * Kinds of long work on one recording. `probe`: what a recording is, and its fingerprint. `sound`: peaks and silences.
  * `pictures`: stills and changes of view. `viewing-copy`: a copy that browsers can play. `listen`: the spoken words, by a
  * speech model that lies on this machine.
  */
-export const taskKinds = ['probe', 'sound', 'pictures', 'viewing-copy', 'listen'] as const;
-export const taskKindSchema = z.enum(taskKinds);
+const recordingTaskKinds = ['probe', 'sound', 'pictures', 'viewing-copy', 'listen'] as const;
+export type RecordingTaskKind = (typeof recordingTaskKinds)[number];
+/** Kinds of long work on a whole job. `cut`: its public cut. */
+const jobTaskKinds = ['cut'] as const;
+export type JobTaskKind = (typeof jobTaskKinds)[number];
+
+export const taskKindSchema = z.enum([...recordingTaskKinds, ...jobTaskKinds]);
 export type TaskKind = z.infer<typeof taskKindSchema>;
 
 export const taskStates = ['queued', 'running', 'done', 'failed', 'cancelled'] as const;
@@ -17,7 +22,9 @@ export type TaskState = z.infer<typeof taskStateSchema>;
 export const taskSchema = z.object({
   id: taskIdSchema,
   kind: taskKindSchema,
+  /** The recording or the job that it is about. */
   recordingId: recordingIdSchema.nullable(),
+  jobId: jobIdSchema.nullable(),
   state: taskStateSchema,
   /** Part done, 0 to 1. */
   progress: z.number().min(0).max(1),

@@ -11,6 +11,10 @@ const wanted = [
   ['ffprobe', 'ffmpeg'],
   ['curl', 'curl'],
   ['ngspice', 'ngspice'],
+  ['pdfinfo', 'poppler-utils'],
+  ['zbarimg', 'zbar-tools'],
+  ['mkvmerge', 'mkvtoolnix'],
+  ['mkvextract', 'mkvtoolnix'],
 ];
 
 const missing = wanted.filter(([program]) => spawnSync('sh', ['-c', `command -v ${program}`]).status !== 0);

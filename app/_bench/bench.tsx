@@ -11,8 +11,12 @@ import { Rack } from './rack';
 import { useFreshPage } from './use-fresh-page';
 
 interface BenchProps {
-  /** The one touched last first. */
+  /** The first tickets of the rack, in its order. */
   tickets: HungTicket[];
+  /** How many tickets hang in the rack. */
+  total: number;
+  /** The workshop's day (ISO 8601). */
+  today: string;
   folderNamed: boolean;
   /** Jobs that lie in the bin. */
   binned: number;
@@ -21,16 +25,17 @@ interface BenchProps {
 }
 
 /** The bench: a rack of job tickets. */
-export function Bench({ tickets, folderNamed, binned, madeAt }: BenchProps) {
+export function Bench({ tickets, total, today, folderNamed, binned, madeAt }: BenchProps) {
   const [open, setOpen] = useState<'book-in' | 'bin' | null>(null);
   useFreshPage(madeAt);
   const close = () => setOpen(null);
+  const bookIn = () => setOpen('book-in');
   return (
     <main className={styles.bench}>
-      {tickets.length === 0 ? (
-        <EmptyBench folderNamed={folderNamed} onBookIn={() => setOpen('book-in')} />
+      {total === 0 ? (
+        <EmptyBench folderNamed={folderNamed} onBookIn={bookIn} />
       ) : (
-        <Rack tickets={tickets} onBookIn={() => setOpen('book-in')} />
+        <Rack tickets={tickets} total={total} today={today} madeAt={madeAt} onBookIn={bookIn} />
       )}
       {binned > 0 && (
         <footer className={styles.foot}>

@@ -1,29 +1,30 @@
 import { ChoiceField, TextField } from '@/app/_parts/field';
 import { instrumentTypes } from '@/shared/instruments';
-import { type Booking, type Missing, ownType } from './booking';
+import { ownType } from './booking';
+import type { BookingPartProps } from './booking-faults';
 
-interface InstrumentChoiceProps {
-  booking: Booking;
-  write: (part: Partial<Booking>) => void;
+interface InstrumentChoiceProps extends BookingPartProps {
   usedTypes: readonly string[];
-  missing: Missing;
 }
 
 /** The known types, the workshop's own from earlier tickets, and a line for one more. */
-export function InstrumentChoice({ booking, write, usedTypes, missing }: InstrumentChoiceProps) {
+export function InstrumentChoice({ booking, write, usedTypes, faults }: InstrumentChoiceProps) {
   const known: readonly string[] = instrumentTypes;
-  const own = [...new Set(usedTypes)]
+  // A returning instrument may be of a type that no ticket on the page shows.
+  const chosen = booking.type === ownType || booking.type === '' ? [] : [booking.type];
+  const own = [...new Set([...usedTypes, ...chosen])]
     .filter((type) => !known.includes(type))
     .sort((a, b) => a.localeCompare(b));
   return (
     <>
       <ChoiceField
         label="Instrument"
-        wrong={missing.type ?? null}
+        wrong={faults.type ?? null}
         name="type"
         required
         value={booking.type}
-        onChange={(event) => write({ type: event.target.value })}
+        onChange={(event) => write({ type: event.target.value, instrumentId: null })}
+        onKeyDown={bookOnEnter}
       >
         <option value="" disabled>
           Choose …
@@ -37,7 +38,7 @@ export function InstrumentChoice({ booking, write, usedTypes, missing }: Instrum
         <TextField
           label="Kind of instrument"
           hint="It is on the list from the next job on."
-          wrong={missing.own ?? null}
+          wrong={faults.own ?? null}
           name="own"
           maxLength={60}
           required
@@ -48,4 +49,11 @@ export function InstrumentChoice({ booking, write, usedTypes, missing }: Instrum
       )}
     </>
   );
+}
+
+/** Enter on a choice that is made books the job in, as it does on any line; some browsers would only open the list. */
+function bookOnEnter(event: React.KeyboardEvent<HTMLSelectElement>): void {
+  if (event.key !== 'Enter' || event.currentTarget.value === '') return;
+  event.preventDefault();
+  event.currentTarget.form?.requestSubmit();
 }

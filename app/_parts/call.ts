@@ -1,15 +1,18 @@
 import type { z } from 'zod';
-import { problemSchema } from '@/shared/problem';
+import { type Problem, problemSchema } from '@/shared/problem';
 
 /** What the server refused, in words for a person. */
 export class CallError extends Error {
   readonly detail: string;
   readonly status: number;
-  constructor(title: string, detail: string, status: number) {
+  /** The whole problem, where the server told one. */
+  readonly problem: Problem | null;
+  constructor(title: string, detail: string, status: number, problem: Problem | null = null) {
     super(title);
     this.name = 'CallError';
     this.detail = detail;
     this.status = status;
+    this.problem = problem;
   }
 }
 
@@ -26,7 +29,8 @@ export async function call<T>(
   const answer: unknown = await response.json().catch(() => null);
   if (response.ok) return schema.parse(answer);
   const problem = problemSchema.safeParse(answer);
-  if (problem.success) throw new CallError(problem.data.title, problem.data.detail, response.status);
+  if (problem.success)
+    throw new CallError(problem.data.title, problem.data.detail, response.status, problem.data);
   throw new CallError(
     'Benchtake answered in a way this page does not know.',
     'Load the page again.',

@@ -12,9 +12,16 @@ import styles from './shell.module.css';
 z.config({ jitless: true });
 
 const ways = [
-  { href: '/', word: 'Bench' },
-  { href: '/settings', word: 'Settings' },
+  { href: '/', word: 'Bench', pages: ['/jobs/'] },
+  { href: '/clients', word: 'Clients', pages: ['/clients/'] },
+  { href: '/settings', word: 'Settings', pages: ['/settings/'] },
 ] as const;
+
+/** Whether a way leads to the page shown, or to the one that it belongs to (WAI-ARIA 1.2, aria-current). */
+function currentOn(path: string, { href, pages }: (typeof ways)[number]): 'page' | 'true' | undefined {
+  if (path === href) return 'page';
+  return pages.some((start) => path.startsWith(start)) ? 'true' : undefined;
+}
 
 const NonceContext = createContext<string | undefined>(undefined);
 
@@ -39,14 +46,14 @@ export function Shell({ nonce, children }: { nonce: string | undefined; children
               Benchtake
             </Link>
             <nav className={styles.ways} aria-label="Pages">
-              {ways.map(({ href, word }) => (
+              {ways.map((way) => (
                 <Link
-                  key={href}
-                  href={href}
+                  key={way.href}
+                  href={way.href}
                   className={styles.way}
-                  aria-current={path === href ? 'page' : undefined}
+                  aria-current={currentOn(path, way)}
                 >
-                  {word}
+                  {way.word}
                 </Link>
               ))}
             </nav>

@@ -5,10 +5,13 @@ import { database } from '@/db/open';
 import { listFolders } from '@/lib/media/store';
 import { slangOf } from '@/lib/narration/store';
 import { listMeters } from '@/lib/readings/store';
+import { serialPatternsOf, workshopOf } from '@/lib/work/store';
 import { Meters } from './_meters/meters';
+import { SerialPatterns } from './_serials/serial-patterns';
 import { Folders } from './_settings/folders';
 import { WhoMayOpen } from './_settings/who-may-open';
 import { OwnWords } from './_slang/slang';
+import { WorkshopSheet } from './_workshop/workshop';
 import styles from './settings.module.css';
 
 export const dynamic = 'force-dynamic';
@@ -22,6 +25,8 @@ export default function SettingsPage() {
       <Folders folders={listFolders(database())} hereMinutes={-new Date().getTimezoneOffset()} />
       <Meters meters={listMeters(database())} />
       <OwnWords first={slangOf(database())} />
+      <SerialPatterns first={serialPatternsOf(database())} />
+      <WorkshopSheet first={workshopOf(database())} />
       <section className={styles.sheet} aria-labelledby="data">
         <h2 id="data">Data folder</h2>
         <p>

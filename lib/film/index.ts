@@ -1,4 +1,11 @@
-export { type Chapter, chaptersOf } from './chapters';
+export {
+  type Chapter,
+  type ChapterStart,
+  chaptersFrom,
+  chaptersOf,
+  oneLine,
+  withEnds,
+} from './chapters';
 export {
   type ClockTake,
   type Film,

@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
-import { and, asc, eq, inArray } from 'drizzle-orm';
+import { and, asc, eq } from 'drizzle-orm';
 import { changeStamp, type Edit, edit, GoneError } from '@/db/changes';
 import { newId } from '@/db/ids';
 import type { Database } from '@/db/open';
-import { clients, instruments, jobs, narrationLines, proposals, settings } from '@/db/schema';
+import { clients, instruments, jobs, narrationLines, proposals, settings, workItems } from '@/db/schema';
 import { type Film, filmTimeOf, layOut, momentAt } from '@/lib/film';
 import { filmOf, getTake, insertMarker, markersOf, takesOf } from '@/lib/film/store';
 import { insertReading, readingsOf } from '@/lib/readings/store';
@@ -41,6 +41,16 @@ import { NeedsChangeError, readingHeard } from './record';
 
 type LineRow = typeof narrationLines.$inferSelect;
 type ProposalRow = typeof proposals.$inferSelect;
+
+/** Where and in which job it was heard. */
+export type HeardRow = Pick<ProposalRow, 'jobId' | 'takeId' | 'startMs' | 'promisedAt'>;
+/** Puts accepted work on the ticket, and tells the id of the item. The ticket is another subject's. */
+export type KeepWork = (
+  db: Database,
+  e: Edit,
+  row: HeardRow,
+  heard: Extract<HeardProposal, { type: 'work' }>,
+) => string;
 
 interface CaptionsFile {
   bytes: Uint8Array;
@@ -129,6 +139,7 @@ export function decide(
   db: Database,
   id: ProposalId,
   { decision, change: changed }: Decide,
+  keepWork: KeepWork,
 ): { change: ChangeId; proposal: Proposal } {
   const row = proposalRow(db, id);
   if (row.decision === 'accepted') {
@@ -142,12 +153,18 @@ export function decide(
     ? heardProposalSchema.parse({ ...row.heard, payload: { ...row.heard.payload, ...changed } })
     : row.heard;
   const label = decision === 'accept' ? `${row.heard.type} accepted` : `${row.heard.type} dismissed`;
-  const { change } = edit(db, row.jobId, label, (e) => settle(db, e, row, heard, decision));
+  const { change } = edit(db, row.jobId, label, (e) => settle(db, e, row, heard, decision, keepWork));
   return { change, proposal: asProposal(proposalRow(db, id)) };
 }
 
 /** Decides on all open proposals of a type; those that need a change first are left. */
-export function decideAll(db: Database, jobId: JobId, type: ProposalType, decision: Decide['decision']) {
+export function decideAll(
+  db: Database,
+  jobId: JobId,
+  type: ProposalType,
+  decision: Decide['decision'],
+  keepWork: KeepWork,
+) {
   const open = db
     .select()
     .from(proposals)
@@ -159,7 +176,7 @@ export function decideAll(db: Database, jobId: JobId, type: ProposalType, decisi
     db,
     jobId,
     `all ${type} proposals ${decision}ed`,
-    (e) => open.filter((row) => settled(db, e, row, decision)).length,
+    (e) => open.filter((row) => settled(db, e, row, decision, keepWork)).length,
   );
   return { change, decided: value, left: open.length - value };
 }
@@ -177,9 +194,15 @@ export function setSlang(db: Database, slang: Slang[]): void {
     .run();
 }
 
-function settled(db: Database, e: Edit, row: ProposalRow, decision: Decide['decision']): boolean {
+function settled(
+  db: Database,
+  e: Edit,
+  row: ProposalRow,
+  decision: Decide['decision'],
+  keepWork: KeepWork,
+): boolean {
   try {
-    settle(db, e, row, row.heard, decision);
+    settle(db, e, row, row.heard, decision, keepWork);
     return true;
   } catch (error) {
     if (error instanceof NeedsChangeError) return false;
@@ -193,8 +216,9 @@ function settle(
   row: ProposalRow,
   heard: HeardProposal,
   decision: Decide['decision'],
+  keepWork: KeepWork,
 ): void {
-  const recordId = decision === 'accept' ? record(db, e, row, heard) : null;
+  const recordId = decision === 'accept' ? record(db, e, row, heard, keepWork) : null;
   e.update('proposals', row.id, {
     heard,
     decision: decision === 'accept' ? 'accepted' : 'dismissed',
@@ -202,8 +226,14 @@ function settle(
   });
 }
 
-/** Markers and readings become such; the rest stands on the record as it was said, in the proposal itself. */
-function record(db: Database, e: Edit, row: ProposalRow, heard: HeardProposal): string | null {
+/** Markers, readings and work become such; the rest stands on the record as it was said, in the proposal itself. */
+function record(
+  db: Database,
+  e: Edit,
+  row: ProposalRow,
+  heard: HeardProposal,
+  keepWork: KeepWork,
+): string | null {
   const { jobId, takeId, startMs: ms } = row;
   const note = `Heard: “${heard.words}”`;
   if (heard.type === 'marker') {
@@ -212,6 +242,7 @@ function record(db: Database, e: Edit, row: ProposalRow, heard: HeardProposal): 
   }
   if (heard.type === 'reading')
     return insertReading(db, e, jobId, { ...readingHeard(heard), takeId, ms, note }).id;
+  if (heard.type === 'work') return keepWork(db, e, row, heard);
   return null;
 }
 
@@ -245,8 +276,9 @@ function proposeAgain(db: Database, jobId: JobId, e: Edit): number {
   const knownKeys = new Set(known.map(({ key }) => key));
   const markers = markersOf(db, jobId);
   const readings = readingsOf(db, jobId);
+  const work = db.select().from(workItems).where(eq(workItems.jobId, jobId)).all();
   const fresh = heard.filter(
-    (each) => !knownKeys.has(each.key) && !isOnRecord(each.heard, each, markers, readings),
+    (each) => !knownKeys.has(each.key) && !isOnRecord(each.heard, each, markers, readings, work),
   );
   for (const row of fresh)
     e.insert('proposals', { ...row, id: newId(proposalIdSchema), jobId, decision: 'open', recordId: null });
@@ -285,7 +317,7 @@ function proposalsHeard(film: Film, lines: readonly LineRow[], context: Narratio
     const moment = momentAt(film, heard.startMs);
     if (!moment) return [];
     const endMs = Math.max(moment.ms, moment.ms + heard.endMs - heard.startMs);
-    const key = keyOf(moment.takeId, moment.ms, heard);
+    const key = proposalKeyOf(moment.takeId, moment.ms, heard);
     if (seen.has(key)) return [];
     seen.add(key);
     const promised = heard.type === 'work' ? heard.payload.promisedAt : null;
@@ -295,7 +327,7 @@ function proposalsHeard(film: Film, lines: readonly LineRow[], context: Narratio
 }
 
 /** The same words at the same place of a take, wherever that take lies in the film. */
-function keyOf(takeId: TakeId, ms: number, { type, words, payload }: HeardProposal): string {
+export function proposalKeyOf(takeId: TakeId, ms: number, { type, words, payload }: HeardProposal): string {
   const {
     promisedAt: _,
     unheardUntil: __,
@@ -342,11 +374,7 @@ function lineRow(jobId: JobId, takeId: TakeId, { startMs, endMs, text, voice }: 
 }
 
 function proposalRow(db: Database, id: ProposalId): ProposalRow {
-  const row = db
-    .select()
-    .from(proposals)
-    .where(inArray(proposals.id, [id]))
-    .get();
+  const row = db.select().from(proposals).where(eq(proposals.id, id)).get();
   if (!row) throw new GoneError('proposal');
   return row;
 }

@@ -1,10 +1,11 @@
-import { and, eq, inArray, lt, sql } from 'drizzle-orm';
+import { and, eq, inArray, isNull, lt, or, sql } from 'drizzle-orm';
 import { newId } from '@/db/ids';
 import type { Database } from '@/db/open';
 import { recordings, takes, tasks } from '@/db/schema';
 import { type JobId, type RecordingId, type TaskId, taskIdSchema } from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
-import type { Task, TaskKind, TaskState } from '@/shared/tasks';
+import type { JobTaskKind, RecordingTaskKind, Task, TaskKind, TaskState } from '@/shared/tasks';
+import type { TaskPayload } from './handlers';
 
 type TaskRow = typeof tasks.$inferSelect;
 
@@ -16,23 +17,22 @@ const active: TaskState[] = ['queued', 'running'];
 /** What is done first, of what waits. */
 const urgency = sql`case ${tasks.kind} when 'probe' then 0 when 'sound' then 1 when 'pictures' then 2 else 3 end`;
 
-/** What one piece of work needs to know beside its recording. */
-export type TaskPayload = Record<string, string>;
+/** What a piece of work is about: one recording, or a whole job. */
+export type TaskSubject =
+  | { kind: RecordingTaskKind; recordingId: RecordingId }
+  | { kind: JobTaskKind; jobId: JobId };
 
 /** Puts work into the queue; the same work that already waits or runs is not queued twice. */
-export function insertTask(
-  db: Database,
-  kind: TaskKind,
-  recordingId: RecordingId,
-  payload: TaskPayload = {},
-): Task {
+export function insertTask(db: Database, subject: TaskSubject, payload: TaskPayload = {}): Task {
+  const about = { recordingId: null, jobId: null, ...subject };
   const same = db
     .select()
     .from(tasks)
     .where(
       and(
-        eq(tasks.kind, kind),
-        eq(tasks.recordingId, recordingId),
+        eq(tasks.kind, about.kind),
+        about.recordingId ? eq(tasks.recordingId, about.recordingId) : isNull(tasks.recordingId),
+        about.jobId ? eq(tasks.jobId, about.jobId) : isNull(tasks.jobId),
         eq(tasks.payload, payload),
         inArray(tasks.state, active),
       ),
@@ -41,8 +41,7 @@ export function insertTask(
   if (same) return asTask(same);
   const row = {
     id: newId(taskIdSchema),
-    kind,
-    recordingId,
+    ...about,
     payload,
     state: 'queued' as const,
     createdAt: Date.now(),
@@ -61,13 +60,13 @@ export function getTask(db: Database, id: TaskId): Task {
   return asTask(row);
 }
 
-/** What waits or runs for the recordings of a job's takes. */
+/** What waits or runs for a job and for the recordings of its takes. */
 export function activeTasksOf(db: Database, jobId: JobId): Task[] {
   const ofJob = db.select({ id: takes.recordingId }).from(takes).where(eq(takes.jobId, jobId));
   return db
     .select()
     .from(tasks)
-    .where(and(inArray(tasks.state, active), inArray(tasks.recordingId, ofJob)))
+    .where(and(inArray(tasks.state, active), or(eq(tasks.jobId, jobId), inArray(tasks.recordingId, ofJob))))
     .orderBy(urgency, tasks.createdAt)
     .all()
     .map(asTask);
@@ -121,8 +120,8 @@ export function forgetEnded(db: Database, before: number): void {
   db.delete(tasks).where(lt(tasks.endedAt, before)).run();
 }
 
-function asTask({ id, kind, recordingId, state, progress, message }: TaskRow): Task {
-  return { id, kind, recordingId, state, progress, message };
+function asTask({ id, kind, recordingId, jobId, state, progress, message }: TaskRow): Task {
+  return { id, kind, recordingId, jobId, state, progress, message };
 }
 
 export function payloadOf(db: Database, id: TaskId): TaskPayload {

@@ -1,10 +1,10 @@
-import type { RecordingId, TaskId } from '@/shared/ids';
-import type { Task, TaskKind } from '@/shared/tasks';
-import type { TaskPayload } from './queue-store';
+import type { JobId, RecordingId, TaskId } from '@/shared/ids';
+import type { JobTaskKind, RecordingTaskKind, Task } from '@/shared/tasks';
+import type { TaskPayload } from './handlers';
 import { Supervisor, type TaskOptions } from './supervisor-store';
 
+export type { TaskHandlers } from './handlers';
 export { activeTasksOf, getTask } from './queue-store';
-export type { TaskHandlers } from './supervisor-store';
 
 /** One supervisor a process; on globalThis because the server and the pages are bundled apart. */
 const holder = globalThis as typeof globalThis & { benchtakeTasks?: Supervisor };
@@ -21,8 +21,18 @@ export function supervisor(): Supervisor {
   return holder.benchtakeTasks;
 }
 
-export function enqueueTask(kind: TaskKind, recordingId: RecordingId, payload: TaskPayload = {}): Task {
-  return supervisor().enqueue(kind, recordingId, payload);
+/** Work on one recording. */
+export function enqueueTask(
+  kind: RecordingTaskKind,
+  recordingId: RecordingId,
+  payload: TaskPayload = {},
+): Task {
+  return supervisor().enqueue({ kind, recordingId }, payload);
+}
+
+/** Work on a whole job. */
+export function enqueueJobTask(kind: JobTaskKind, jobId: JobId): Task {
+  return supervisor().enqueue({ kind, jobId });
 }
 
 export function cancelTask(id: TaskId): Task {

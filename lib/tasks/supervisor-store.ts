@@ -1,8 +1,9 @@
 import { EventEmitter } from 'node:events';
 import type { Database } from '@/db/open';
-import type { RecordingId, TaskId } from '@/shared/ids';
+import type { TaskId } from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
 import type { Task, TaskKind } from '@/shared/tasks';
+import { bound, type TaskHandlers, type TaskPayload } from './handlers';
 import { CancelledError, Lane, type LaneOptions, WorkerDownError } from './lane';
 import type { RunKind } from './protocol';
 import {
@@ -16,27 +17,8 @@ import {
   mostCrashes,
   payloadOf,
   requeueRunning,
-  type TaskPayload,
+  type TaskSubject,
 } from './queue-store';
-
-/** What becomes of one kind of work; given by the subject that it belongs to. */
-export interface TaskHandler {
-  /** What the worker needs, read at the last moment. Throws a DomainError where it cannot be done now. */
-  prepare(recordingId: RecordingId, payload: TaskPayload): unknown;
-  /** Keeps what is found so far. */
-  onProgress?(recordingId: RecordingId, partial: unknown): void;
-  /** Words for the person who waits; none where empty. */
-  sayProgress?(partial: unknown): string;
-  onResult(recordingId: RecordingId, result: unknown, payload: TaskPayload): void;
-  /** Words for the person who waited. */
-  sayResult?(result: unknown): string;
-  onFailure?(recordingId: RecordingId, title: string, detail: string): void;
-  /** However the work ended, once the worker has let go of it. */
-  onEnd?(recordingId: RecordingId): void;
-  /** Where the recording is not to blame when the worker goes down: what is said. The work is not tried again. */
-  whenDown?(): DomainError;
-}
-export type TaskHandlers = Record<TaskKind, TaskHandler>;
 
 export interface TaskOptions {
   db: Database;
@@ -48,21 +30,24 @@ export interface TaskOptions {
 
 /**
  * Probes have a worker of their own, so that adding a recording never waits behind long work; so does listening, which
- * takes as long as the film and holds a whole speech model.
+ * takes as long as the film and holds a whole speech model, and cutting, which somebody waits for at the end of a job.
  */
 const lanes = {
   quick: ['probe'],
   long: ['sound', 'pictures', 'viewing-copy'],
   listening: ['listen'],
+  cutting: ['cut'],
 } as const satisfies Record<string, readonly TaskKind[]>;
 type LaneName = keyof typeof lanes;
-const laneNames = ['quick', 'long', 'listening'] as const;
+const laneNames = ['quick', 'long', 'listening', 'cutting'] as const;
 
 const usualLimits = { mostResidentBytes: 1_500_000_000, mostSilentMs: 60_000 };
 /** Somebody waits for probes and stills: they are given up sooner. */
 const mostQuickSilentMs = 20_000;
 /** A large speech model thinks about half a minute of sound without a word, on a slow machine for minutes. */
 const listeningLimits = { mostResidentBytes: 8_000_000_000, mostSilentMs: 900_000 };
+/** Encoding holds more pictures at once than decoding does. */
+const cuttingLimits = { mostResidentBytes: 3_000_000_000 };
 const keptMs = 7 * 24 * 3_600_000;
 /** Progress is written down this often, not more. */
 const writeEveryMs = 250;
@@ -89,6 +74,7 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
       quick: new Lane(quick),
       long: new Lane(usual),
       listening: new Lane({ worker, ...listeningLimits, ...limits }),
+      cutting: new Lane({ ...usual, ...cuttingLimits, ...limits }),
       still: new Lane(quick),
     };
     requeueRunning(db);
@@ -102,8 +88,8 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
   }
 
   /** The same work that already waits or runs is not queued twice. */
-  enqueue(kind: TaskKind, recordingId: RecordingId, payload: TaskPayload = {}): Task {
-    const task = this.#tell(insertTask(this.#db, kind, recordingId, payload));
+  enqueue(subject: TaskSubject, payload: TaskPayload = {}): Task {
+    const task = this.#tell(insertTask(this.#db, subject, payload));
     this.wake();
     return task;
   }
@@ -148,7 +134,7 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
     this.#tell(task);
     const end = this.#do(name, task)
       .catch((error: unknown) => this.#failed(task, error))
-      .finally(() => this.#handlers[task.kind].onEnd?.(recordingOf(task)))
+      .finally(() => bound(this.#handlers, task).onEnd())
       // A handler that fails in telling of a failure must not take the server down.
       .catch((error: unknown) => console.error(error))
       .finally(() => {
@@ -160,27 +146,22 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
   }
 
   async #do(name: LaneName, task: Task): Promise<void> {
-    const { id, kind } = task;
-    const recordingId = recordingOf(task);
-    if (crashesOf(this.#db, recordingId) >= mostCrashes) throw new LeftAloneError();
-    const handler = this.#handlers[kind];
+    const { id, kind, recordingId } = task;
+    if (recordingId && crashesOf(this.#db, recordingId) >= mostCrashes) throw new LeftAloneError();
+    const handler = bound(this.#handlers, task);
     const payload = payloadOf(this.#db, id);
     let writtenAt = 0;
-    const result = await this.#lanes[name].run(
-      kind,
-      handler.prepare(recordingId, payload),
-      (progress, partial) => {
-        if (performance.now() - writtenAt < writeEveryMs) return;
-        writtenAt = performance.now();
-        if (partial !== undefined) handler.onProgress?.(recordingId, partial);
-        const message = partial === undefined ? '' : handler.sayProgress?.(partial);
-        this.#tell(changeTask(this.#db, id, { progress, ...(message ? { message } : {}) }));
-      },
-    );
+    const result = await this.#lanes[name].run(kind, handler.prepare(payload), (progress, partial) => {
+      if (performance.now() - writtenAt < writeEveryMs) return;
+      writtenAt = performance.now();
+      if (partial !== undefined) handler.onProgress(partial);
+      const message = partial === undefined ? '' : handler.sayProgress(partial);
+      this.#tell(changeTask(this.#db, id, { progress, ...(message ? { message } : {}) }));
+    });
     if (getTask(this.#db, id).state !== 'running') return;
-    const said = handler.sayResult?.(result);
+    const said = handler.sayResult(result);
     this.#db.transaction(() => {
-      handler.onResult(recordingId, result, payload);
+      handler.onResult(result, payload);
       const done = { state: 'done', progress: 1, endedAt: Date.now() } as const;
       changeTask(this.#db, id, { ...done, ...(said ? { message: said } : {}) });
     });
@@ -188,37 +169,30 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
   }
 
   #failed(task: Task, cause: unknown): void {
-    const error =
-      cause instanceof WorkerDownError ? (this.#handlers[task.kind].whenDown?.() ?? cause) : cause;
+    const handler = bound(this.#handlers, task);
+    const error = cause instanceof WorkerDownError ? (handler.whenDown() ?? cause) : cause;
     // Either the program is going down, and the task is taken up at the next start; or a person called it off.
     if (this.#stopped || error instanceof CancelledError || getTask(this.#db, task.id).state !== 'running')
       return;
-    if (error instanceof WorkerDownError && countCrash(this.#db, recordingOf(task)) < mostCrashes) {
-      this.#tell(
-        changeTask(this.#db, task.id, {
-          state: 'queued',
-          progress: 0,
-          message: `${error.message} Trying once more.`,
-        }),
-      );
+    if (error instanceof WorkerDownError && this.#mayTryAgain(task)) {
+      const message = `${error.message} Trying once more.`;
+      this.#tell(changeTask(this.#db, task.id, { state: 'queued', progress: 0, message }));
       return;
     }
     const { message, detail } = inWords(error);
     const failed = { state: 'failed', message: `${message} ${detail}`, endedAt: Date.now() } as const;
     this.#tell(changeTask(this.#db, task.id, failed));
-    this.#handlers[task.kind].onFailure?.(recordingOf(task), message, detail);
+    handler.onFailure(message, detail);
+  }
+
+  #mayTryAgain({ recordingId }: Task): boolean {
+    return recordingId !== null && countCrash(this.#db, recordingId) < mostCrashes;
   }
 
   #tell(task: Task): Task {
     this.emit('task', task);
     return task;
   }
-}
-
-/** All kinds of work so far are about one recording. */
-function recordingOf({ id, recordingId }: Task): RecordingId {
-  if (recordingId === null) throw new Error(`Task ${id} names no recording`);
-  return recordingId;
 }
 
 class LeftAloneError extends DomainError {

@@ -2,7 +2,7 @@ import { copyFileSync, mkdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { and, eq, isNull } from 'drizzle-orm';
 import { demoJob } from '@/db/demo/demo-job';
-import type { DemoReading } from '@/db/demo/demo-types';
+import type { DemoMoment, DemoReading, DemoWorkItem } from '@/db/demo/demo-types';
 import { type Database, home } from '@/db/open';
 import { changes, jobs } from '@/db/schema';
 import { addMarker, addTake } from '@/lib/film/store';
@@ -13,7 +13,9 @@ import { addOutcome, addTrace } from '@/lib/wiring/store';
 import type { JobId, TakeId } from '@/shared/ids';
 import type { Job } from '@/shared/jobs';
 import type { NewReading } from '@/shared/readings';
-import { addJob, asJob } from './job-store';
+import { addWorkItem } from './item-store';
+import { addJob, patchJob } from './job-store';
+import { asJob, jobRow } from './row-store';
 
 /**
  * Loads the demonstration job; where it is loaded already, finds it.
@@ -28,21 +30,28 @@ export function loadDemonstration(db: Database, media: string): Job {
   if (known) return asJob(known);
   const folder = copyRecordings(media);
   addFolder(db, { path: folder, clockOffsetMinutes: 0 });
-  const { type, maker, model, serial } = demoJob.instrument;
-  const { name, alias } = demoJob.client;
+  const { features, ...instrument } = demoJob.instrument;
+  const { phone, ...client } = demoJob.client;
+  const { title, receivedOn, promisedOn, cameWith } = demoJob;
   const job = addJob(
     db,
-    { title: demoJob.title, instrument: { type, maker, model, serial }, client: { name, alias } },
+    {
+      ...{ title, receivedOn, promisedOn, cameWith },
+      instrument: { ...instrument, features: features.join('; ') },
+      client: { ...client, reach: phone },
+    },
     true,
   );
   const takeIds = new Map(
     demoJob.takes.map((take) => [take.file, fillTake(db, job.id, join(folder, take.file), take)]),
   );
   recordWiring(db, job.id, takeIds);
+  for (const item of demoJob.workItems) writeDown(db, job.id, takeIds, item);
+  patchJob(db, job.id, { state: 'on the bench' });
   for (const take of demoJob.takes) speak(db, takeIds.get(take.file), join(media, take.narrationFile));
   // The demonstration is there from the start: undo must not take it apart.
   db.delete(changes).where(eq(changes.jobId, job.id)).run();
-  return job;
+  return asJob(jobRow(db, job.id));
 }
 
 /** Recordings lie in the data folder, as a repairer's own would lie in a folder of theirs. */
@@ -70,6 +79,21 @@ function fillTake(
 function speak(db: Database, takeId: TakeId | undefined, captions: string): void {
   if (takeId)
     importToTake(db, takeId, { bytes: readFileSync(captions), name: basename(captions), offsetMs: 0 });
+}
+
+function writeDown(
+  db: Database,
+  jobId: JobId,
+  takeIds: ReadonlyMap<string, TakeId>,
+  { what, origin, outcome, charge, saidAt, endedAt }: DemoWorkItem,
+): void {
+  const momentOf = (place?: DemoMoment) => {
+    const takeId = place && takeIds.get(place.file);
+    return takeId ? { takeId, ms: place.ms } : null;
+  };
+  const price = charge.kind === 'agreed' ? { priceMinor: charge.amountMinor, currency: charge.currency } : {};
+  const moments = { begun: momentOf(saidAt), ended: momentOf(endedAt) };
+  addWorkItem(db, jobId, { what, origin, outcome, charge: charge.kind, ...price, ...moments });
 }
 
 /** The neck pickup's worksheet, and what was joined at the last joint on film. */

@@ -4,6 +4,7 @@ import { nameFolder } from '../http/client';
 import { film } from './film';
 import { narration } from './narration';
 import { page, zoom } from './page';
+import { rack } from './rack';
 import { cache, halfHour, threeHours } from './recordings';
 import { sound } from './sound';
 import { type Row, table } from './table';
@@ -19,7 +20,7 @@ const rows: Row[] = [];
 const failures: string[] = [];
 try {
   await nameFolder(app, cache);
-  for (const group of [wiring, narration, sound, film, page, zoom]) {
+  for (const group of [rack, wiring, narration, sound, film, page, zoom]) {
     try {
       rows.push(...(await group(app)));
     } catch (error) {

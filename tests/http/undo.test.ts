@@ -4,12 +4,14 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { clientSchema } from '@/shared/clients';
 import { changeIdSchema } from '@/shared/ids';
-import { changeSchema, type JobRecord, jobSchema } from '@/shared/jobs';
+import { changeSchema, type JobRecord, jobSchema, rackSchema } from '@/shared/jobs';
 import { markerSchema } from '@/shared/markers';
 import { readingSchema } from '@/shared/readings';
 import type { Take } from '@/shared/takes';
 import { traceViewSchema } from '@/shared/traces';
+import { partChangedSchema, workItemChangedSchema } from '@/shared/work';
 import { type App, startApp } from '../app';
 import { makeRecording } from '../recordings';
 import { addTake, ask, getJob, makeJob, nameFolder, settled } from './client';
@@ -78,6 +80,28 @@ async function addReading() {
     ms: 1500,
   });
   return z.looseObject({ reading: readingSchema }).parse(body).reading;
+}
+async function addItem() {
+  const body = await done('POST', `/api/jobs/${job}/work`, {
+    what: 'set-up',
+    origin: 'offered',
+    charge: 'agreed',
+    priceMinor: 4500,
+    begun: { takeId: takeAt(0), ms: 300 },
+  });
+  return workItemChangedSchema.parse(body).item;
+}
+async function addPart() {
+  const body = await done('POST', `/api/jobs/${job}/parts`, {
+    what: 'jack',
+    deed: 'fitted',
+    source: 'stock',
+  });
+  return partChangedSchema.parse(body).part;
+}
+async function addClient() {
+  const body = await done('POST', '/api/clients', { name: 'Ada Plainly' });
+  return z.looseObject({ client: clientSchema }).parse(body).client.id;
 }
 async function addTrace() {
   const body = await done('POST', `/api/jobs/${job}/traces`, {
@@ -187,26 +211,84 @@ const everyChange: [string, () => Promise<() => Promise<unknown>>][] = [
     },
   ],
   [
-    'the job named, its instrument and client told',
+    'the job named, its days and place told',
     async () => () =>
       done('PATCH', `/api/jobs/${job}`, {
         title: 'Other title',
-        instrument: { type: 'mandolin', serial: 'A1' },
-        client: { name: 'Ada Plainly' },
+        receivedOn: '2026-02-28',
+        promisedOn: '2026-03-02',
+        place: 'second shelf',
+        cameWith: ['case', 'strap'],
       }),
   ],
   [
-    'the client changed',
+    'the job ready, its loose ends looked at',
     async () => {
-      await done('PATCH', `/api/jobs/${job}`, { client: { name: 'Ada Plainly' } });
-      return () => done('PATCH', `/api/jobs/${job}`, { client: { name: 'Bea Plainly', alias: 'a bassist' } });
+      await addItem();
+      const { looseEnds } = await getJob(app, job);
+      return () =>
+        done('PATCH', `/api/jobs/${job}`, { state: 'ready', lookedAt: looseEnds.map(({ id }) => id) });
+    },
+  ],
+  [
+    'the client chosen',
+    async () => {
+      const client = await addClient();
+      return () => done('PATCH', `/api/jobs/${job}`, { clientId: client });
     },
   ],
   [
     'the client taken off',
     async () => {
-      await done('PATCH', `/api/jobs/${job}`, { client: { name: 'Ada Plainly' } });
-      return () => done('PATCH', `/api/jobs/${job}`, { client: null });
+      await done('PATCH', `/api/jobs/${job}`, { clientId: await addClient() });
+      return () => done('PATCH', `/api/jobs/${job}`, { clientId: null });
+    },
+  ],
+  [
+    'the instrument told',
+    async () => {
+      const { instrument } = await getJob(app, job);
+      return () =>
+        done('PATCH', `/api/instruments/${instrument.id}?job=${job}`, { type: 'mandolin', serial: 'A1' });
+    },
+  ],
+  [
+    'a claim made',
+    async () => {
+      const { instrument } = await getJob(app, job);
+      return () =>
+        done('POST', `/api/instruments/${instrument.id}/claims`, { jobId: job, kind: 'year', value: '1978' });
+    },
+  ],
+  ['a work item written down', async () => addItem],
+  [
+    'a work item done',
+    async () => {
+      const { id } = await addItem();
+      return () =>
+        done('PATCH', `/api/work/${id}`, { outcome: 'done', ended: { takeId: takeAt(0), ms: 900 } });
+    },
+  ],
+  [
+    'a work item taken off',
+    async () => {
+      const { id } = await addItem();
+      return () => done('DELETE', `/api/work/${id}`);
+    },
+  ],
+  ['a part fitted', async () => addPart],
+  [
+    'a part doubted',
+    async () => {
+      const { id } = await addPart();
+      return () => done('PATCH', `/api/parts/${id}`, { doubt: 'not the first one', doubtBasis: 'assumed' });
+    },
+  ],
+  [
+    'a part taken off',
+    async () => {
+      const { id } = await addPart();
+      return () => done('DELETE', `/api/parts/${id}`);
     },
   ],
   ['a trace begun', async () => addTrace],
@@ -257,10 +339,7 @@ describe('the bin', () => {
       .parse((await ask(app, 'GET', '/api/bin')).body)
       .jobs.some(({ id }) => id === job);
   const onRack = async () =>
-    z
-      .object({ jobs: z.array(jobSchema) })
-      .parse((await ask(app, 'GET', '/api/jobs')).body)
-      .jobs.some(({ id }) => id === job);
+    rackSchema.parse((await ask(app, 'GET', '/api/jobs')).body).jobs.some(({ id }) => id === job);
 
   it('takes a job and gives it back whole, by undo or by restoring', async () => {
     await addMarker('kept');
@@ -350,7 +429,23 @@ const steps: Record<string, (record: JobRecord, pick: number) => Promise<unknown
   name: (_record, pick) =>
     ask(app, 'PATCH', `/api/jobs/${job}`, {
       title: `t${pick}`,
-      client: pick % 2 ? { name: `c${pick}` } : null,
+      place: pick % 2 ? `shelf ${pick}` : null,
+      receivedOn: '2026-01-01',
+      promisedOn: `2026-03-${String((pick % 28) + 1).padStart(2, '0')}`,
+    }),
+  promise: () => addItem(),
+  settle: ({ work }, pick) =>
+    onOne(work, pick, ({ id }) =>
+      ask(app, 'PATCH', `/api/work/${id}`, { outcome: pick % 2 ? 'done' : 'declined', why: `w${pick}` }),
+    ),
+  unpromise: ({ work }, pick) => onOne(work, pick, ({ id }) => ask(app, 'DELETE', `/api/work/${id}`)),
+  fit: () => addPart(),
+  doubt: ({ parts }, pick) =>
+    onOne(parts, pick, ({ id }) => ask(app, 'PATCH', `/api/parts/${id}`, { doubt: `d${pick}` })),
+  pass: ({ looseEnds }, pick) =>
+    ask(app, 'PATCH', `/api/jobs/${job}`, {
+      state: pick % 2 ? 'ready' : 'on the bench',
+      lookedAt: looseEnds.map(({ id }) => id),
     }),
   trace: () => addTrace(),
   bin: () => ask(app, 'DELETE', `/api/jobs/${job}`),
@@ -358,6 +453,8 @@ const steps: Record<string, (record: JobRecord, pick: number) => Promise<unknown
   undo: () => undo(),
   redo: () => redo(),
 };
+
+const needsATake = new Set(['drop', 'promise']);
 
 async function onOne<T>(
   things: readonly T[],
@@ -381,7 +478,7 @@ it('any sequence of changes, undone to the start, restores the record exactly; d
       for (const [name, pick] of hand) {
         const record = await getJob(app, job);
         takes = record.takes;
-        if (takes.length > 0 || name !== 'drop') await steps[name]?.(record, pick);
+        if (takes.length > 0 || !needsATake.has(name)) await steps[name]?.(record, pick);
       }
       const end = await state();
       let undone = 0;

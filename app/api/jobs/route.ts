@@ -1,11 +1,11 @@
 import { database } from '@/db/open';
-import { addJob, getJobRecord, listTickets } from '@/lib/work/store';
-import { newJobSchema } from '@/shared/jobs';
-import { body, route } from '../_http/route';
+import { addJob, getJobRecord, rackOf } from '@/lib/work/store';
+import { newJobSchema, rackQuerySchema } from '@/shared/jobs';
+import { body, query, route } from '../_http/route';
 
 export const dynamic = 'force-dynamic';
 
-export const GET = route(() => Response.json({ jobs: listTickets(database()) }));
+export const GET = route((request) => Response.json(rackOf(database(), query(request, rackQuerySchema))));
 
 export const POST = route(async (request) => {
   const job = addJob(database(), await body(request, newJobSchema));

@@ -8,15 +8,19 @@ import { useDesk } from './use-record';
 /** What on this job can hurt someone: one line, with the words on touch. Nothing where nothing is known to. */
 export function Cautions() {
   const { record } = useDesk();
-  const { instrument, readings, markers } = record;
+  const { job, instrument, readings, markers, work, parts } = record;
   const keys = useMemo(
     () =>
       cautionsFor({
         instrumentType: instrument.type,
         readings,
-        words: markers.map(({ title }) => title),
+        words: [
+          job.title,
+          ...[...work, ...parts].map(({ what }) => what),
+          ...markers.map(({ title }) => title),
+        ],
       }),
-    [instrument.type, readings, markers],
+    [job.title, instrument.type, readings, markers, work, parts],
   );
   if (keys.length === 0) return null;
   return (

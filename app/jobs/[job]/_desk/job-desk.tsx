@@ -20,7 +20,6 @@ import type { OpenSheet } from './open-sheet';
 import { QuickReading } from './quick-reading';
 import { TakesList } from './takes-list';
 import { TicketHead } from './ticket-head';
-import { TicketSheet } from './ticket-sheet';
 import { useKeys } from './use-keys';
 import { useMarkerChanges } from './use-marker-changes';
 import { useOpenedAt } from './use-opened-at';
@@ -124,7 +123,6 @@ function Desk({ onPlayer }: { onPlayer: (player: FilmPlayer | null) => void }) {
         <ChapterList open={open === 'chapters'} onClose={() => setOpen(null)} />
         <WiringList open={open === 'wiring'} onClose={() => setOpen(null)} />
         <NarrationSheet open={open === 'narration'} onClose={() => setOpen(null)} />
-        <TicketSheet open={open === 'ticket'} onClose={() => setOpen(null)} />
         <KeyCard open={open === 'keys'} onClose={() => setOpen(null)} />
       </main>
     </NarrationProvider>

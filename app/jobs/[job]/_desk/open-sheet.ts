@@ -1,2 +1,2 @@
 /** Dialogs of the job's page; one is open at a time. */
-export type OpenSheet = 'ticket' | 'takes' | 'picker' | 'wiring' | 'narration' | 'chapters' | 'keys';
+export type OpenSheet = 'takes' | 'picker' | 'wiring' | 'narration' | 'chapters' | 'keys';

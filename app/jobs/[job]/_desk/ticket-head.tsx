@@ -1,63 +1,51 @@
 'use client';
 
+import Link from 'next/link';
 import { useState } from 'react';
 import { z } from 'zod';
-import { Button } from '@/app/_parts/button';
-import { changeIdSchema } from '@/shared/ids';
+import { Button, ButtonLink } from '@/app/_parts/button';
+import { call } from '@/app/_parts/call';
+import { KeptField } from '@/app/_parts/kept-field';
+import { counted, promiseInWords, ticketNumber } from '@/app/_parts/words';
+import { dayOf } from '@/lib/work';
+import type { JobState } from '@/shared/jobs';
 import type { Task } from '@/shared/tasks';
 import { Cautions } from './cautions';
 import styles from './desk.module.css';
 import type { OpenSheet } from './open-sheet';
+import head from './ticket-head.module.css';
 import { useDesk } from './use-record';
-
-const answerSchema = z.looseObject({ change: changeIdSchema });
 
 /** The ticket at the head of the page: number, what is on the bench, and what is being worked out behind. */
 export function TicketHead({ onOpen }: { onOpen: (sheet: OpenSheet) => void }) {
-  const { record, undo, redo, change } = useDesk();
+  const { record, undo, redo } = useDesk();
   const { job, instrument, client } = record;
-  const [naming, setNaming] = useState(false);
-  const rename = (title: string) => {
-    setNaming(false);
-    if (title.trim() !== '' && title !== job.title)
-      void change('PATCH', `/api/jobs/${job.id}`, { title }, answerSchema, 'Job named');
-  };
+  const ticket = `/jobs/${job.id}/ticket`;
   return (
     <header className={styles.ticket}>
       <span className={styles.hole} aria-hidden="true" />
       <p className={styles.number}>
         <span className="only-read">Ticket number </span>
-        {String(job.number).padStart(4, '0')}
+        {ticketNumber(job.number)}
       </p>
       <div className={styles.what}>
-        {naming ? (
-          <input
-            className={styles.titleInput}
-            aria-label="Title of the job"
-            defaultValue={job.title}
-            maxLength={200}
-            // biome-ignore lint/a11y/noAutofocus: it opens because the repairer asked to write here.
-            autoFocus
-            onBlur={(event) => rename(event.currentTarget.value)}
-            onKeyDown={(event) => {
-              if (event.key === 'Enter') rename(event.currentTarget.value);
-              if (event.key === 'Escape') setNaming(false);
-            }}
-          />
-        ) : (
-          <h1 className={styles.title}>
-            <button type="button" onClick={() => setNaming(true)} title="Rename the job">
-              {job.title}
-            </button>
-          </h1>
-        )}
+        <Title />
         <p className={styles.fine}>
           {[instrument.type, instrument.maker, instrument.model, client?.name].filter(Boolean).join(' · ')}
+        </p>
+        <p className={head.standing}>
+          <strong>{job.state}</strong>
+          {job.promisedOn && !hasGone(job.state) && (
+            <span suppressHydrationWarning>{promiseInWords(job.promisedOn, dayOf(Date.now()))}</span>
+          )}
+          {record.looseEnds.length > 0 && (
+            <Link href={`${ticket}#loose-ends`}>{counted(record.looseEnds.length, 'loose end')}</Link>
+          )}
         </p>
       </div>
       <div className={styles.row}>
         <Button onClick={() => onOpen('takes')}>Takes ({record.takes.length})</Button>
-        <Button onClick={() => onOpen('ticket')}>Ticket</Button>
+        <ButtonLink href={ticket}>Ticket</ButtonLink>
         <Button onClick={() => onOpen('narration')}>Narration</Button>
         <Button onClick={() => onOpen('wiring')}>Wiring</Button>
         <Button onClick={() => onOpen('chapters')}>Chapter list</Button>
@@ -83,12 +71,48 @@ export function TicketHead({ onOpen }: { onOpen: (sheet: OpenSheet) => void }) {
   );
 }
 
+function hasGone(state: JobState): boolean {
+  return state === 'collected' || state === 'returned undone';
+}
+
+/** The title of the job; a touch opens it for writing. */
+function Title() {
+  const { record, refresh } = useDesk();
+  const { job } = record;
+  const [naming, setNaming] = useState(false);
+  const close = () => setNaming(false);
+  if (!naming)
+    return (
+      <h1 className={styles.title}>
+        <button type="button" onClick={() => setNaming(true)} title="Rename the job">
+          {job.title}
+        </button>
+      </h1>
+    );
+  return (
+    <KeptField
+      label="Title of the job"
+      name="title"
+      value={job.title}
+      onKeep={async (title, was) => {
+        await call('PATCH', `/api/jobs/${job.id}`, z.unknown(), { title, was: { title: was } });
+        await refresh();
+      }}
+      required
+      maxLength={200}
+      autoFocus
+      onLeave={close}
+    />
+  );
+}
+
 const words: Record<Task['kind'], string> = {
   probe: 'Looking at recordings',
   sound: 'Reading sound',
   pictures: 'Taking stills',
   'viewing-copy': 'Making a viewing copy',
   listen: 'Listening',
+  cut: 'Making the public cut',
 };
 
 /** What the machine is busy with, in one line, and a way to stop it. */

@@ -23,8 +23,8 @@ interface OpenedAt {
 }
 
 /**
- * Goes where the page's address points, once an address: `?line=` with the id of a marker or a reading,
- * or `?take=` with `&ms=` in take time. What is invalid or not in this job is ignored.
+ * Goes where the page's address points, once an address: `?line=` with the id of a marker or a reading, `?take=` with
+ * `&ms=` in take time, or `?go=proposals` to the first that is open. What is invalid or not in this job is ignored.
  */
 export function useOpenedAt({ film, player, lines, select }: OpenedAt): void {
   const address = useSearchParams().toString();
@@ -33,9 +33,11 @@ export function useOpenedAt({ film, player, lines, select }: OpenedAt): void {
     if (!player || address === done.current) return;
     // Takes whose length is still being found out leave nothing to stand on.
     if (film.takes.length > 0 && film.durationMs === 0) return;
-    done.current = address;
     const wanted = Object.fromEntries(new URLSearchParams(address));
-    const line = lineOf(wanted, lines);
+    const line = wanted.go === 'proposals' ? openProposal(lines) : lineOf(wanted, lines);
+    // Proposals are loaded after the rest.
+    if (wanted.go === 'proposals' && !line) return;
+    done.current = address;
     const filmMs = filmMsOf(wanted, film);
     if (line) select(line);
     else if (filmMs !== null) player.seek(filmMs);
@@ -45,6 +47,10 @@ export function useOpenedAt({ film, player, lines, select }: OpenedAt): void {
 function lineOf(wanted: unknown, lines: readonly SheetLine[]): SheetLine | null {
   const { data } = lineSchema.safeParse(wanted);
   return lines.find(({ id }) => id === data?.line) ?? null;
+}
+
+function openProposal(lines: readonly SheetLine[]): SheetLine | null {
+  return lines.find((line) => line.type === 'proposal' && line.proposal.decision === 'open') ?? null;
 }
 
 function filmMsOf(wanted: unknown, film: Film): number | null {

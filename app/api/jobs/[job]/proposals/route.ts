@@ -1,6 +1,6 @@
 import { database } from '@/db/open';
-import { decideAll, proposalsOf } from '@/lib/narration/store';
-import { jobRow } from '@/lib/work/store';
+import { proposalsOf } from '@/lib/narration/store';
+import { decideProposals, jobRow } from '@/lib/work/store';
 import { jobIdSchema } from '@/shared/ids';
 import { decideAllSchema } from '@/shared/narration-record';
 import { body, route } from '../../../_http/route';
@@ -13,5 +13,5 @@ export const GET = route((_request, { job }) =>
 export const POST = route(async (request, { job }) => {
   const { id } = jobRow(database(), jobIdSchema.parse(job));
   const { type, decision } = await body(request, decideAllSchema);
-  return Response.json(decideAll(database(), id, type, decision));
+  return Response.json(decideProposals(database(), id, type, decision));
 });
