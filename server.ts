@@ -1,18 +1,23 @@
+import { readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import { homedir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import next from 'next';
+import { engineFileAt, serveEngineFile } from '@/app/_server/engine-files';
 import { serveFilm } from '@/app/_server/film';
 import { namesOf, refusal } from '@/app/_server/guard';
 import { contentSecurityPolicy, newNonce, plainHeaders } from '@/app/_server/headers';
 import { asProblem, problemType } from '@/app/_server/problem';
+import { uploadsIn } from '@/app/_server/uploads';
 import { closeDatabase, openDatabase } from '@/db/open';
+import { cutResults, pathOfCut } from '@/lib/handover/store';
 import { filmPathOf, taskResults } from '@/lib/media/store';
 import { listenResults } from '@/lib/narration/store';
 import { startTasks } from '@/lib/tasks/store';
-import { clearOldBin } from '@/lib/work/store';
-import { takeIdSchema } from '@/shared/ids';
+import { clearOldBin, forgetOldTickets, keepTicketsAtLeisure } from '@/lib/work/store';
+import { madeCutIdSchema, takeIdSchema } from '@/shared/ids';
+import { uploadsPath } from '@/shared/uploads';
 
 const dev = process.argv.includes('--dev');
 const root = resolve(fileURLToPath(new URL('.', import.meta.url)), '..');
@@ -27,17 +32,20 @@ process.env.BENCHTAKE_HOME = home;
 
 const db = openDatabase(home, join('db', 'migrations'));
 clearOldBin(db, Date.now());
+forgetOldTickets(db, dev ? String(Date.now()) : readFileSync(join('dist', 'built-from'), 'utf8'));
+keepTicketsAtLeisure(db);
 const tasks = startTasks({
   db,
   worker: join(root, 'dist', 'worker.js'),
-  handlers: { ...taskResults(db, home), ...listenResults(db, home) },
+  handlers: { ...taskResults(db, home), ...listenResults(db, home), ...cutResults(db) },
 });
+const takeUpload = uploadsIn(db, home);
 
 const pages = next({ dev, dir: root, hostname: host, port, quiet: !dev });
 await pages.prepare();
 const handle = pages.getRequestHandler();
 const names = namesOf(host);
-const film = /^\/api\/takes\/([0-9a-z]+)\/film$/;
+const film = /^\/api\/(takes|cuts)\/([0-9a-z]+)\/film$/;
 
 const server = createServer((request, response) => {
   answer(request, response).catch((error: unknown) => sendProblem(response, error));
@@ -62,10 +70,14 @@ async function answer(request: IncomingMessage, response: ServerResponse): Promi
   for (const [name, value] of Object.entries(plainHeaders)) response.setHeader(name, value);
   const refused = refusal(request, names);
   if (refused) return send(response, refused.status, refused);
-  const take = film.exec(request.url?.split('?')[0] ?? '')?.[1];
-  if (take !== undefined) {
+  const path = request.url?.split('?')[0] ?? '';
+  if (path === uploadsPath || path.startsWith(`${uploadsPath}/`)) return takeUpload(request, response, path);
+  const engineFile = engineFileAt(path);
+  if (engineFile) return serveEngineFile(request, response, engineFile);
+  const [, of, id] = film.exec(path) ?? [];
+  if (id !== undefined) {
     if (request.method === 'GET' || request.method === 'HEAD')
-      return serveFilm(request, response, filmPathOf(db, home, takeIdSchema.parse(take)));
+      return serveFilm(request, response, pathOfFilm(of === 'cuts', id));
     response.setHeader('allow', 'GET, HEAD');
     return send(response, 405, {
       type: 'about:blank',
@@ -78,6 +90,11 @@ async function answer(request: IncomingMessage, response: ServerResponse): Promi
   request.headers['content-security-policy'] = policy;
   response.setHeader('content-security-policy', policy);
   await handle(request, response);
+}
+
+/** The recording of a take, or a public cut that was made. */
+function pathOfFilm(isCut: boolean, id: string): string {
+  return isCut ? pathOfCut(db, madeCutIdSchema.parse(id)) : filmPathOf(db, home, takeIdSchema.parse(id));
 }
 
 function sendProblem(response: ServerResponse, error: unknown): void {

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { cutPlanSpecSchema, cutSpecSchema } from '@/shared/cut-engine';
+import { cutFacts, inspectCut, writeCut } from './engine/cut';
 import { fingerprint } from './engine/fingerprint';
 import { listen } from './engine/listen';
 import type { Watch } from './engine/pace';
@@ -15,7 +17,7 @@ const momentSchema = z.object({ path: z.string(), ms: z.int() });
 const listenSchema = z.object({ path: z.string(), model: z.string(), heard: z.string() });
 const copySchema = z.object({ path: z.string(), to: z.string() });
 
-/** What the worker process can be asked to do with a recording, by the kind of work. */
+/** What the worker process can be asked to do with recordings, by the kind of work. */
 export const mediaRunners = {
   probe: async (payload, watch) => {
     const { path } = fileSchema.parse(payload);
@@ -37,6 +39,13 @@ export const mediaRunners = {
     const { path, model, heard } = listenSchema.parse(payload);
     return listen(path, model, heard, watch);
   },
+  cut: async (payload, watch) => {
+    const spec = cutSpecSchema.parse(payload);
+    const result = await writeCut(spec, watch);
+    const inspection = await inspectCut(spec.output, { signal: watch.signal, report: () => watch.report(1) });
+    return { path: spec.output, result, inspection };
+  },
+  'cut-facts': (payload, watch) => cutFacts(cutPlanSpecSchema.parse(payload), watch),
   still: (payload, watch) => {
     const { path, ms } = momentSchema.parse(payload);
     return stillAt(path, ms, watch);

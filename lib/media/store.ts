@@ -11,3 +11,11 @@ export {
   recordingAt,
 } from './recording-store';
 export { lookAgain, lookAtRecording, makeViewingCopy, taskResults } from './task-store';
+export {
+  clearOldUploads,
+  receiveUpload,
+  roomForUploads,
+  sha256OfFile,
+  uploadsFolder,
+  uploadsKeptMs,
+} from './upload-store';

@@ -17,7 +17,7 @@ import {
 import { picturesResultSchema, probeResultSchema, soundResultSchema } from './results';
 
 /** What becomes of what the engine finds: it is written to the recording. */
-export function taskResults(db: Database, home: string): Omit<TaskHandlers, 'listen'> {
+export function taskResults(db: Database, home: string): Omit<TaskHandlers, 'listen' | 'cut'> {
   const path = (id: RecordingId) => pathOfRecording(db, getRecording(db, id));
   const within = (id: RecordingId) => ({ path: path(id), folder: folderOfRecording(home, id) });
   const hintsOf = (id: RecordingId) => getRecording(db, id).hints ?? { silences: [], viewChanges: [] };

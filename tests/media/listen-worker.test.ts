@@ -38,7 +38,7 @@ beforeEach(() => {
   mkdirSync(modelsFolder(home), { recursive: true });
   writeWeightlessModel(model('weightless.bin'));
   const other = { prepare: () => ({}), onResult: () => undefined };
-  const handlers = { probe: other, sound: other, pictures: other, 'viewing-copy': other };
+  const handlers = { probe: other, sound: other, pictures: other, 'viewing-copy': other, cut: other };
   supervisor = new Supervisor({
     db,
     worker: bundle.worker,
@@ -59,7 +59,7 @@ afterAll(() => {
 const model = (name: string) => join(modelsFolder(opened.home), name);
 const heardFile = () => join(opened.home, 'recordings', take.recordingId, 'heard.srt');
 const listen = (name: string) =>
-  supervisor.enqueue('listen', take.recordingId, { take: take.id, model: name });
+  supervisor.enqueue({ kind: 'listen', recordingId: take.recordingId }, { take: take.id, model: name });
 const crashes = () =>
   opened.db.select().from(recordings).where(eq(recordings.id, take.recordingId)).get()?.crashes;
 

@@ -58,6 +58,7 @@ function start(limits: TaskOptions['limits'] = {}): Supervisor {
     pictures: handler,
     'viewing-copy': handler,
     listen: handler,
+    cut: { prepare: () => ({}), onResult: () => undefined },
   };
   supervisor = new Supervisor({ db: opened.db, worker: bundle.worker, handlers, limits });
   return supervisor;
@@ -107,7 +108,8 @@ test('every kind of work gives its result, files included', async () => {
   start();
   const id = known(plain());
   const kinds = ['probe', 'sound', 'pictures', 'viewing-copy'] as const;
-  for (const task of kinds.map((kind) => supervisor.enqueue(kind, id))) await reaches(task.id, 'done');
+  for (const task of kinds.map((kind) => supervisor.enqueue({ kind, recordingId: id })))
+    await reaches(task.id, 'done');
   const all = Object.assign({}, ...results);
   expect(all.probe).toMatchObject({ container: 'mp4', durationMs: 4000 });
   expect(all.fingerprint).toMatchObject({ sizeBytes: statSync(plain()).size });
@@ -128,7 +130,7 @@ test('what cannot be read is said in words', async () => {
   start();
   const path = join(made, 'notes.mp4');
   writeFileSync(path, 'Neck pickup: 7.9k\n'.repeat(100));
-  const task = supervisor.enqueue('probe', known(path));
+  const task = supervisor.enqueue({ kind: 'probe', recordingId: known(path) });
   await reaches(task.id, 'failed');
   expect(getTask(opened.db, task.id).message).toContain('not a film or sound recording');
   expect(failures).toHaveLength(1);
@@ -137,20 +139,20 @@ test('what cannot be read is said in words', async () => {
 
 test('adding does not wait behind long work', async () => {
   start();
-  const long = supervisor.enqueue('viewing-copy', known(plain(60)));
+  const long = supervisor.enqueue({ kind: 'viewing-copy', recordingId: known(plain(60)) });
   await reaches(long.id, 'running', 0.01);
-  const probe = supervisor.enqueue('probe', known(plain()));
+  const probe = supervisor.enqueue({ kind: 'probe', recordingId: known(plain()) });
   await reaches(probe.id, 'done');
   expect(getTask(opened.db, long.id).state).toBe('running');
 });
 
 test('the same work is queued once, and sound comes before pictures', async () => {
   start();
-  const busy = supervisor.enqueue('viewing-copy', known(plain(60)));
+  const busy = supervisor.enqueue({ kind: 'viewing-copy', recordingId: known(plain(60)) });
   const id = known(plain());
-  const pictures = supervisor.enqueue('pictures', id);
-  const sound = supervisor.enqueue('sound', id);
-  expect(supervisor.enqueue('sound', id).id).toBe(sound.id);
+  const pictures = supervisor.enqueue({ kind: 'pictures', recordingId: id });
+  const sound = supervisor.enqueue({ kind: 'sound', recordingId: id });
+  expect(supervisor.enqueue({ kind: 'sound', recordingId: id }).id).toBe(sound.id);
   supervisor.cancel(busy.id);
   await reaches(sound.id, 'done');
   expect(getTask(opened.db, pictures.id).state).not.toBe('done');
@@ -160,7 +162,7 @@ test('the same work is queued once, and sound comes before pictures', async () =
 test('work whose worker is killed is tried once more', async () => {
   start();
   const id = known(plain(60));
-  const task = supervisor.enqueue('viewing-copy', id);
+  const task = supervisor.enqueue({ kind: 'viewing-copy', recordingId: id });
   await reaches(task.id, 'running', 0.01);
   process.kill(onlyWorker(), 'SIGKILL');
   await reaches(task.id, 'queued');
@@ -171,7 +173,7 @@ test('work whose worker is killed is tried once more', async () => {
 test('a recording that took the worker down twice is left alone', async () => {
   start();
   const id = known(plain(60));
-  const task = supervisor.enqueue('viewing-copy', id);
+  const task = supervisor.enqueue({ kind: 'viewing-copy', recordingId: id });
   for (const next of ['queued', 'failed'] as const) {
     await reaches(task.id, 'running', 0.01);
     process.kill(onlyWorker(), 'SIGKILL');
@@ -179,17 +181,17 @@ test('a recording that took the worker down twice is left alone', async () => {
   }
   expect(crashesOf(id)).toBe(2);
   expect(getTask(opened.db, task.id).message).toContain('tried twice');
-  const again = supervisor.enqueue('sound', id);
+  const again = supervisor.enqueue({ kind: 'sound', recordingId: id });
   await reaches(again.id, 'failed');
   expect(getTask(opened.db, again.id).message).toContain('left alone');
-  const other = supervisor.enqueue('sound', known(plain()));
+  const other = supervisor.enqueue({ kind: 'sound', recordingId: known(plain()) });
   await reaches(other.id, 'done');
 });
 
 test('a worker that does not stir is ended', async () => {
   start({ mostSilentMs: 1500 });
   const id = known(plain(60));
-  const task = supervisor.enqueue('viewing-copy', id);
+  const task = supervisor.enqueue({ kind: 'viewing-copy', recordingId: id });
   await reaches(task.id, 'running', 0.01);
   process.kill(onlyWorker(), 'SIGSTOP');
   expect((await reaches(task.id, 'queued')).message).toContain('stuck');
@@ -198,7 +200,7 @@ test('a worker that does not stir is ended', async () => {
 
 test('a worker that grows too large is ended', async () => {
   start({ mostResidentBytes: 1_000_000 });
-  const task = supervisor.enqueue('sound', known(plain()));
+  const task = supervisor.enqueue({ kind: 'sound', recordingId: known(plain()) });
   await reaches(task.id, 'failed');
   expect(failures[0]).toContain('too much memory');
 });
@@ -206,10 +208,10 @@ test('a worker that grows too large is ended', async () => {
 test('work that is called off stops, leaves nothing half done, and makes room', async () => {
   start();
   const id = known(plain(60));
-  const long = supervisor.enqueue('viewing-copy', id);
+  const long = supervisor.enqueue({ kind: 'viewing-copy', recordingId: id });
   await reaches(long.id, 'running', 0.01);
-  const waiting = supervisor.enqueue('viewing-copy', known(plain(60)));
-  const next = supervisor.enqueue('pictures', known(plain()));
+  const waiting = supervisor.enqueue({ kind: 'viewing-copy', recordingId: known(plain(60)) });
+  const next = supervisor.enqueue({ kind: 'pictures', recordingId: known(plain()) });
   expect(supervisor.cancel(waiting.id).state).toBe('cancelled');
   expect(supervisor.cancel(long.id).state).toBe('cancelled');
   await reaches(next.id, 'done');
@@ -220,8 +222,8 @@ test('work that is called off stops, leaves nothing half done, and makes room', 
 
 test('after a restart the queue goes on where it was', async () => {
   start();
-  const long = supervisor.enqueue('viewing-copy', known(plain(60)));
-  const waiting = supervisor.enqueue('sound', known(plain()));
+  const long = supervisor.enqueue({ kind: 'viewing-copy', recordingId: known(plain(60)) });
+  const waiting = supervisor.enqueue({ kind: 'sound', recordingId: known(plain()) });
   await reaches(long.id, 'running', 0.01);
   await supervisor.stop();
   expect(supervisor.workers).toEqual([]);
@@ -247,9 +249,16 @@ test('a worker that does not start is told of, and is not the recording’s faul
   supervisor = new Supervisor({
     db: opened.db,
     worker: broken,
-    handlers: { probe: handler, sound: handler, pictures: handler, 'viewing-copy': handler, listen: handler },
+    handlers: {
+      probe: handler,
+      sound: handler,
+      pictures: handler,
+      'viewing-copy': handler,
+      listen: handler,
+      cut: handler,
+    },
   });
-  const task = supervisor.enqueue('probe', id);
+  const task = supervisor.enqueue({ kind: 'probe', recordingId: id });
   await reaches(task.id, 'failed');
   expect(getTask(opened.db, task.id).message).toContain('does not start');
   expect(crashesOf(id)).toBe(0);

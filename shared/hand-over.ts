@@ -1,0 +1,51 @@
+import { z } from 'zod';
+import { cutViewSchema } from './cut';
+import { changeIdSchema, markerIdSchema } from './ids';
+import { composedNoteSchema, keptNotesSchema, videoAddressSchema } from './notes';
+import { keptSummarySchema, stillKeySchema } from './summary';
+
+const chapterSchema = z.object({ startMs: z.int(), endMs: z.int(), title: z.string() });
+
+/** The chapters of the published film, what became of markers in cut parts, and where hosts would refuse them. */
+export const chapterViewSchema = z.object({
+  chapters: z.array(chapterSchema),
+  /** Markers that moved or dropped out, told in a sentence. */
+  notes: z.array(
+    z.object({ markerId: markerIdSchema, what: z.enum(['moved', 'dropped']), sentence: z.string() }),
+  ),
+});
+
+export const notesViewSchema = z.object({
+  sections: z.array(composedNoteSchema),
+  videoAddress: videoAddressSchema.nullable(),
+});
+
+export const summaryViewSchema = z.object({
+  kept: keptSummarySchema,
+  /** Moments that can be shown, with their captions; the ones usually shown come marked. */
+  stills: z.array(z.object({ key: stillKeySchema, caption: z.string(), usual: z.boolean() })),
+  /** What is usual to look after, as it stands while nothing was typed. */
+  usualAftercare: z.string(),
+});
+
+/** The four documents of a job, as they stand. */
+export const handOverViewSchema = z.object({
+  chapters: chapterViewSchema,
+  notes: notesViewSchema,
+  summary: summaryViewSchema,
+  cut: cutViewSchema,
+});
+export type HandOverView = z.infer<typeof handOverViewSchema>;
+
+/** Sections in their order, whole, and where the video will be seen. `was`: what stood there when it was changed. */
+const notesFields = z
+  .strictObject({ sections: keptNotesSchema, videoAddress: videoAddressSchema.nullable() })
+  .partial();
+export const notesPatchSchema = notesFields.extend({ was: notesFields.optional() });
+export type NotesPatch = z.infer<typeof notesPatchSchema>;
+
+const summaryFields = z.strictObject(keptSummarySchema.shape).partial();
+export const summaryPatchSchema = summaryFields.extend({ was: summaryFields.optional() });
+export type SummaryPatch = z.infer<typeof summaryPatchSchema>;
+
+export const handOverChangedSchema = z.object({ change: changeIdSchema, handOver: handOverViewSchema });
