@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { cutViewSchema } from './cut';
 import { changeIdSchema, markerIdSchema } from './ids';
+import { momentSchema } from './moments';
 import { composedNoteSchema, keptNotesSchema, videoAddressSchema } from './notes';
 import { keptSummarySchema, stillKeySchema } from './summary';
 
@@ -17,13 +18,17 @@ export const chapterViewSchema = z.object({
 
 export const notesViewSchema = z.object({
   sections: z.array(composedNoteSchema),
+  /** What was chosen and written by hand, in order. */
+  kept: keptNotesSchema,
   videoAddress: videoAddressSchema.nullable(),
 });
 
 export const summaryViewSchema = z.object({
   kept: keptSummarySchema,
   /** Moments that can be shown, with their captions; the ones usually shown come marked. */
-  stills: z.array(z.object({ key: stillKeySchema, caption: z.string(), usual: z.boolean() })),
+  stills: z.array(
+    z.object({ key: stillKeySchema, caption: z.string(), moment: momentSchema, usual: z.boolean() }),
+  ),
   /** What is usual to look after, as it stands while nothing was typed. */
   usualAftercare: z.string(),
 });

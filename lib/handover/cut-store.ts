@@ -37,8 +37,7 @@ const cutDoneSchema = z.object({
 });
 
 /** How the public cut is to be made, what stands in the way, and what was made. */
-export function getCutView(db: Database, jobId: JobId): CutView {
-  const facts = handoverFactsOf(db, jobId);
+export function getCutView(db: Database, jobId: JobId, facts = handoverFactsOf(db, jobId)): CutView {
   const task = activeTasksOf(db, jobId).find(({ kind }) => kind === 'cut');
   return {
     settings: keptOf(db, jobId).cut,

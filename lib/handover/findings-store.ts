@@ -8,9 +8,9 @@ import { type ChangeId, type JobId, proposalIdSchema } from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
 import type { HandoverFacts } from './facts';
 import { handoverFactsOf } from './facts-store';
-import { findingsIn } from './findings';
+import { type FindingFacts, findingsIn } from './findings';
 import { keep, keptOf } from './kept-store';
-import { headingOf } from './notes/sections';
+import { composeNotes, privateInNotes } from './notes';
 
 /** Something private would go public, and nobody has decided that it may. */
 export class FindingsError extends DomainError {
@@ -27,19 +27,30 @@ export class FindingsError extends DomainError {
 /** All private findings of a job with what was decided. */
 export function findingsOf(db: Database, jobId: JobId, facts = handoverFactsOf(db, jobId)): Finding[] {
   const { record, published } = facts;
-  const { notes, allowed } = keptOf(db, jobId);
+  const { allowed } = keptOf(db, jobId);
   return findingsIn({
     known: knownOf(facts),
     title: record.job.title,
-    alias: record.client?.alias ?? null,
     markers: record.markers,
-    notes: notes.sections.flatMap(({ id, on, text }) =>
-      on && text !== null ? [{ id, heading: headingOf(id), text }] : [],
-    ),
+    notes: editedNotes(db, facts),
     proposals: proposalsOf(db, jobId),
     published,
     allowed,
   });
+}
+
+/** Sections that were written by hand, with what is private in each as it will be read. */
+function editedNotes(db: Database, { record }: HandoverFacts): FindingFacts['notes'] {
+  const edited = composeNotes([], keptOf(db, record.job.id).notes.sections).filter(
+    (note) => note.on && note.edited,
+  );
+  const found = privateInNotes(edited, record);
+  return edited.map(({ id, heading, text }) => ({
+    id,
+    heading,
+    text,
+    found: found.filter(({ section }) => section === id),
+  }));
 }
 
 /** @throws FindingsError where a document still holds a finding on which nobody has decided */

@@ -11,10 +11,14 @@ import type { PublishedFilm } from './published';
 export interface FindingFacts {
   readonly known: { clientName: string | null; reach: string | null; serial: string | null };
   readonly title: string;
-  readonly alias: string | null;
   readonly markers: readonly Pick<Marker, 'id' | 'title' | 'public'>[];
-  /** Sections of the episode notes that were written by hand. */
-  readonly notes: readonly { id: NoteSectionId; heading: string; text: string }[];
+  /** Sections of the episode notes that were written by hand, with what is private in each. */
+  readonly notes: readonly {
+    id: NoteSectionId;
+    heading: string;
+    text: string;
+    found: readonly Pick<PrivateWords, 'words' | 'reason'>[];
+  }[];
   /** What was heard; those of type `private` count. */
   readonly proposals: readonly Proposal[];
   readonly published: PublishedFilm;
@@ -25,6 +29,7 @@ export interface FindingFacts {
 interface PublicText {
   id: string;
   text: string;
+  found: readonly Pick<PrivateWords, 'words' | 'reason'>[];
   /** "the chapter “…”": where the words stand. */
   where: string;
   documents: readonly PublicDocument[];
@@ -37,53 +42,44 @@ export function findingsIn(facts: FindingFacts): Finding[] {
 }
 
 function writtenIn(facts: FindingFacts): Finding[] {
-  const look = privateWordsFor(facts.known);
   const allowed = new Set(facts.allowed);
-  return textsOf(facts).flatMap((text) => {
-    const found = look(text.text);
+  return textsOf(facts).flatMap(({ id: place, text, found, where, documents, place: tied }) => {
     if (found.length === 0) return [];
     const words = [...new Set(found.map((each) => each.words))].join(', ');
     // Other words are another finding: what was allowed was allowed as it stood.
-    const id = `${text.id}:${hashOf(text.text)}`;
+    const id = `${place}:${hashOf(text)}`;
     return [
       {
         id,
         what: 'written' as const,
         words,
-        sentence: `${text.where} holds ${sayReasons(found)}: ${words}.`,
-        documents: [...text.documents],
-        place: text.place,
+        sentence: `${where} holds ${sayReasons(found)}: ${words}.`,
+        documents: [...documents],
+        place: tied,
         decision: allowed.has(id) ? ('allowed' as const) : ('open' as const),
       },
     ];
   });
 }
 
-function textsOf({ title, alias, markers, notes }: FindingFacts): PublicText[] {
-  const everywhere: PublicDocument[] = ['chapters', 'notes', 'cut'];
+const everywhere: readonly PublicDocument[] = ['chapters', 'notes', 'cut'];
+
+function textsOf({ known, title, markers, notes }: FindingFacts): PublicText[] {
+  const look = privateWordsFor(known);
   return [
     {
       id: 'title',
       text: title,
+      found: look(title),
       where: 'The title of the job',
       documents: everywhere,
       place: { on: 'ticket', anchor: 'title' },
     },
-    ...(alias === null
-      ? []
-      : [
-          {
-            id: 'alias',
-            text: alias,
-            where: 'What the client is called in public',
-            documents: ['notes'] as const,
-            place: { on: 'ticket' as const, anchor: 'alias' },
-          },
-        ]),
-    ...markers.filter((marker) => marker.public).map((marker) => chapterText(marker, everywhere)),
-    ...notes.map(({ id, heading, text }) => ({
+    ...markers.filter((marker) => marker.public).map((marker) => chapterText(marker, look)),
+    ...notes.map(({ id, heading, text, found }) => ({
       id: `notes:${id}`,
       text,
+      found,
       where: `The section “${heading}” of the notes`,
       documents: ['notes'] as const,
       place: { on: 'hand-over' as const, anchor: `notes-${id.replaceAll(' ', '-')}` },
@@ -93,13 +89,14 @@ function textsOf({ title, alias, markers, notes }: FindingFacts): PublicText[] {
 
 function chapterText(
   { id, title }: { id: MarkerId; title: string },
-  documents: readonly PublicDocument[],
+  look: (text: string) => PrivateWords[],
 ): PublicText {
   return {
     id: `chapter:${id}`,
     text: title,
+    found: look(title),
     where: `The chapter “${title}”`,
-    documents,
+    documents: everywhere,
     place: { on: 'sheet', line: id },
   };
 }
@@ -134,7 +131,7 @@ const reasons: Record<PrivateWords['reason'], string> = {
   serial: 'a serial number',
 };
 
-function sayReasons(found: readonly PrivateWords[]): string {
+function sayReasons(found: readonly Pick<PrivateWords, 'reason'>[]): string {
   return [...new Set(found.map(({ reason }) => reasons[reason]))].join(' and ');
 }
 

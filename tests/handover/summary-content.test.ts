@@ -33,23 +33,24 @@ const made = (record = wholeRecord(), kept: NewKeptSummary = {}, traces = [trace
 
 /** Every text of a section, a line each; cells parted by bars. */
 function wordsOf(content: SummaryContent, id: string): string[] {
-  const section = content.sections.find((one) => one.id === id);
-  return (section?.blocks ?? []).flatMap((block) => {
-    switch (block.is) {
-      case 'words':
-        return [block.text];
-      case 'list':
-        return block.items;
-      case 'pairs':
-        return block.pairs.map(({ label, value }) => `${label}: ${value}`);
-      case 'table':
-        return [...block.rows, ...block.foot].map((row) => row.join(' | '));
-      case 'stills':
-        return block.stills.map(({ caption }) => caption);
-      case 'drawing':
-        return [block.alt];
-    }
-  });
+  return content.sections.find((one) => one.id === id)?.blocks.flatMap(textsOf) ?? [];
+}
+
+function textsOf(block: SummaryContent['sections'][number]['blocks'][number]): string[] {
+  switch (block.is) {
+    case 'words':
+      return [block.text];
+    case 'list':
+      return block.items;
+    case 'pairs':
+      return block.pairs.map(({ label, value }) => `${label}: ${value}`);
+    case 'table':
+      return [...block.rows, ...block.foot].map((row) => row.join(' | '));
+    case 'stills':
+      return block.stills.map(({ caption }) => caption);
+    case 'drawing':
+      return [block.alt];
+  }
 }
 const allWords = (content: SummaryContent) =>
   content.sections.flatMap(({ id }) => wordsOf(content, id)).join('\n');
@@ -181,7 +182,7 @@ describe('readings before and after', () => {
       reading({ ...at(1, 1_000), between: ['red', 'green'] }),
       reading({ ...at(1, 2_000), between: ['green', 'red'], ...open }),
     );
-    expect(words[0]).toBe('The neck pickup (green – red) read 4.08 kΩ and reads open now.');
+    expect(words[0]).toBe('The neck pickup (red – green) read 4.08 kΩ and reads open now.');
   });
 
   it('say how each was known where one was not measured', () => {
@@ -233,12 +234,13 @@ describe('what was typed for it', () => {
   });
 
   it('chooses stills, and none of what was cut out of the film or is not public', () => {
-    const facts = factsOf(wholeRecord());
-    const keys = stillMoments(facts).map(({ key }) => key);
-    const cutOut = facts.record.markers.find(
-      ({ isCut = true, ms }: { isCut?: boolean; ms: number }) => isCut && ms === 7_500,
-    );
-    expect(keys).not.toContain(`marker:${cutOut?.id}`);
+    const record = wholeRecord();
+    const hidden = whole({ ...at(1, 41_000), subject: 'in the cut' });
+    const facts = factsOf({ ...record, readings: [...record.readings, hidden] });
+    const moments = stillMoments(facts);
+    const keys = moments.map(({ key }) => key);
+    expect(moments.map(({ caption }) => caption)).not.toContain('What Marla asked for');
+    expect(keys).not.toContain(`reading:${hidden.id}`);
     const kept = keptSummarySchema.parse({ stills: keys.slice(0, 2) });
     expect(chosenStills(facts, kept).map(({ key }) => key)).toEqual(keys.slice(0, 2));
     expect(made(wholeRecord(), { stills: [] }).sections.some(({ id }) => id === 'stills')).toBe(false);
