@@ -4,7 +4,7 @@ export default {
   compress: false,
   poweredByHeader: false,
   reactStrictMode: true,
-  serverExternalPackages: ['better-sqlite3', 'node-av', 'pdfkit'],
+  serverExternalPackages: ['better-sqlite3', 'node-av', 'pdfkit', 'fontkit'],
   devIndicators: false,
   // `npm test` holds the types; the first start on a repairer's machine need not wait for them again.
   typescript: { ignoreBuildErrors: true },

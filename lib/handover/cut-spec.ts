@@ -57,10 +57,11 @@ function ofTake<T extends TakeSpan>(spans: readonly T[], piece: KeptPiece): Omit
 
 /** Spans that touch or overlap are one. */
 function joined(spans: readonly CutSpan[]): CutSpan[] {
-  const rising = [...spans].sort((a, b) => a.fromMs - b.fromMs);
-  return rising.reduce<CutSpan[]>((done, span) => {
+  const done: { fromMs: number; toMs: number }[] = [];
+  for (const { fromMs, toMs } of [...spans].sort((a, b) => a.fromMs - b.fromMs)) {
     const last = done.at(-1);
-    if (!last || span.fromMs > last.toMs) return [...done, { fromMs: span.fromMs, toMs: span.toMs }];
-    return [...done.slice(0, -1), { fromMs: last.fromMs, toMs: Math.max(last.toMs, span.toMs) }];
-  }, []);
+    if (last && fromMs <= last.toMs) last.toMs = Math.max(last.toMs, toMs);
+    else done.push({ fromMs, toMs });
+  }
+  return done;
 }

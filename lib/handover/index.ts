@@ -4,6 +4,7 @@ export {
   type ChapterRule,
   chapterRules,
 } from './chapter-rules';
+export { captionOf, type SavedLine } from './clip';
 export { type FixedChapters, fixChapters } from './fix-chapters';
 export {
   type CutAway,

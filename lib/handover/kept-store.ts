@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { Edit } from '@/db/changes';
 import type { Database } from '@/db/open';
 import { handOvers } from '@/db/schema';
+import { jobRow } from '@/lib/work/store';
 import { type CutSettings, cutSettingsSchema } from '@/shared/cut';
 import { type HandOverId, handOverIdSchema, type JobId } from '@/shared/ids';
 import { keptNotesSchema, videoAddressSchema } from '@/shared/notes';
@@ -23,7 +24,9 @@ export interface KeptHandOver {
   allowed: string[];
 }
 
+/** @throws GoneError where the job is not there */
 export function keptOf(db: Database, jobId: JobId): KeptHandOver {
+  jobRow(db, jobId);
   const row = db.select().from(handOvers).where(eq(handOvers.jobId, jobId)).get();
   return {
     cut: cutSettingsSchema.parse(row?.cut ?? {}),

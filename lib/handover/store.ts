@@ -1,6 +1,8 @@
 // Too heavy for the browser, so not through the pure door.
 
+export { bringInBundle, writeBundle } from './bundle-store';
 export { chapterListOf } from './chapter-store';
+export { captionedStillOf, clipOf } from './clip-store';
 export { cutResults, forecastCut, getCutView, patchCut, pathOfCut, removeCut, startCut } from './cut-store';
 export { decideFinding, findingsOf } from './findings-store';
 export { logoOf, removeLogo, setLogo } from './logo-store';

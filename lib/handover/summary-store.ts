@@ -44,33 +44,35 @@ export async function summaryPdfOf(
 ): Promise<{ fileName: string; pdf: Uint8Array; told: string[] }> {
   const facts = handoverFactsOf(db, jobId);
   const kept = keptOf(db, jobId).summary;
-  const stills = await picturesOf(db, facts, chosenStills(facts, kept));
   const content = summaryOf(facts, kept);
   const written = await writeSummary(content, {
     paper: paper ?? kept.paper,
-    stills: stills.pictures,
+    stills: await picturesOf(db, facts, chosenStills(facts, kept)),
     logo: logoOf(),
   });
   return {
     fileName: `job-${facts.record.job.number}-summary`,
     pdf: written.pdf,
-    told: [...stills.told, ...written.told],
+    told: written.told,
   };
 }
 
-async function picturesOf(db: Database, { record }: HandoverFacts, moments: readonly StillMoment[]) {
+async function picturesOf(
+  db: Database,
+  { record }: HandoverFacts,
+  moments: readonly StillMoment[],
+): Promise<Map<string, Uint8Array>> {
   const pictures = new Map<string, Uint8Array>();
-  const told: string[] = [];
-  for (const { key, caption, moment } of moments) {
+  for (const { key, moment } of moments) {
     const take = record.takes.find(({ id }) => id === moment.takeId);
     if (!take?.probe?.video) continue;
     try {
       pictures.set(key, await exactStillOf(db, take.recordingId, moment.ms));
     } catch (error) {
-      // The supervisor may be bundled apart from this, so its DomainError is known by its shape.
+      // The supervisor may be bundled apart from this, so its DomainError is known by its shape. What is missing is
+      // told by whoever writes the paper.
       if (!(error instanceof Error && 'detail' in error)) throw error;
-      told.push(`The still “${caption}” could not be taken: ${error.message}`);
     }
   }
-  return { pictures, told };
+  return pictures;
 }

@@ -1,5 +1,5 @@
-export { type CutPlan, chaptersInCut, cutPlan, type PlannedPiece } from './cut';
+export { cutPlan } from './cut';
 export { mediaTypeOf } from './media-types';
-export { numberedName, receivedName } from './received-name';
 export { type ByteRange, ifRangeHolds, type RangeAnswer, readRange } from './range';
+export { numberedName, receivedName } from './received-name';
 export { listenResultSchema } from './results';

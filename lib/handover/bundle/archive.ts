@@ -57,7 +57,8 @@ function checkEntry(entry: ArchiveEntry): string {
   if (name === null) throw new BundleError('unsafe', 'A name in the bundle is not readable: no UTF-8.');
   const fault = faultOfName(name);
   if (fault) throw new BundleError('unsafe', `The bundle is not safe: ${fault}.`, name);
-  if (entry.isEncrypted) throw new BundleError('unsafe', 'A file of the bundle is locked with a password.', name);
+  if (entry.isEncrypted)
+    throw new BundleError('unsafe', 'A file of the bundle is locked with a password.', name);
   if (entry.method !== 0 && entry.method !== 8)
     throw new BundleError('unsafe', 'A file of the bundle is packed in a way that is not known here.', name);
   checkKind(name, entry.externalAttributes);

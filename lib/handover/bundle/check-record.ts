@@ -143,14 +143,22 @@ function checkReferences(record: BundleRecord): void {
     record.outcomes.map(({ outcome }) => outcome.moment?.takeId ?? null),
   );
   const film = new Set(record.film);
-  if (film.size !== record.film.length || film.size !== has.takes.length || !has.takes.every((id) => film.has(id)))
+  if (
+    film.size !== record.film.length ||
+    film.size !== has.takes.length ||
+    !has.takes.every((id) => film.has(id))
+  )
     throw broken('The film does not hold every take once.', 'film');
 }
 
 function checkSpans(record: BundleRecord): void {
   const backwards =
     find('markers', record.markers, ({ ms, endMs }) => endMs !== null && endMs <= ms) ??
-    find('takes', record.takes, ({ trimStartMs, trimEndMs }) => trimEndMs !== null && trimEndMs <= trimStartMs) ??
+    find(
+      'takes',
+      record.takes,
+      ({ trimStartMs, trimEndMs }) => trimEndMs !== null && trimEndMs <= trimStartMs,
+    ) ??
     find('lines', record.lines, ({ startMs, endMs }) => endMs < startMs) ??
     find('proposals', record.proposals, ({ startMs, endMs }) => endMs < startMs);
   if (backwards) throw broken('A span ends before it begins.', backwards);

@@ -1,7 +1,7 @@
 import type { KeptNotes } from '@/shared/notes';
 import { chapterFormats } from '../chapter-list';
 import type { HandoverFacts } from '../facts';
-import { composeNotes, notesMetaOf, noteSections, writeNotes } from '../notes';
+import { composeNotes, noteSections, notesMetaOf, writeNotes } from '../notes';
 
 interface KeptForNotes {
   readonly sections: KeptNotes;
@@ -9,12 +9,16 @@ interface KeptForNotes {
 }
 
 /** The documents of a job that are texts, as they stand now, by file name. */
-export function documentsOf(facts: HandoverFacts, { sections, videoAddress }: KeptForNotes): Map<string, string> {
+export function documentsOf(
+  facts: HandoverFacts,
+  { sections, videoAddress }: KeptForNotes,
+): Map<string, string> {
   const notes = composeNotes(noteSections(facts, { videoAddress }), sections);
   return new Map([
-    ...Object.values(chapterFormats).map(
-      ({ extension, write }): [string, string] => [`chapters.${extension}`, write(facts.chapters)],
-    ),
+    ...Object.values(chapterFormats).map(({ extension, write }): [string, string] => [
+      `chapters.${extension}`,
+      write(facts.chapters),
+    ]),
     ['episode-notes.md', writeNotes(notes, 'markdown', notesMetaOf(facts))],
   ]);
 }

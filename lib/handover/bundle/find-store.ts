@@ -12,7 +12,8 @@ export type Arrival =
   | { how: 'known'; recordingId: RecordingId; path: string }
   | { how: 'lies here'; path: string }
   | { how: 'in the bundle'; file: string }
-  | { how: 'missing' };
+  /** The machine may know it all the same: its drive is not plugged in. */
+  | { how: 'missing'; recordingId: RecordingId | null };
 
 export type FingerprintOf = (path: string) => Promise<Fingerprint | null>;
 
@@ -26,8 +27,13 @@ export async function arrivalsOf(
   const taken = new Set<string>();
   const lying = new Lying(db, fingerprintOf);
   for (const take of takes) {
-    const arrival = known(db, take, taken) ?? (await lying.find(take, taken)) ?? fromBundle(take);
+    const arrival =
+      known(db, take, taken) ??
+      (await lying.find(take, taken)) ??
+      fromBundle(take) ??
+      missing(db, take, taken);
     if ('path' in arrival) taken.add(arrival.path);
+    if (arrival.how === 'missing' && arrival.recordingId) taken.add(arrival.recordingId);
     arrivals.set(take.id, arrival);
   }
   return arrivals;
@@ -35,11 +41,7 @@ export async function arrivalsOf(
 
 /** A job has each recording once, so one that another take has taken is left to it. */
 function known(db: Database, { recording }: BundleTake, taken: ReadonlySet<string>): Arrival | null {
-  const { fingerprint, sizeBytes } = recording;
-  if (!fingerprint) return null;
-  const rows = db.select().from(recordings).where(eq(recordings.sizeBytes, sizeBytes)).all();
-  for (const row of rows) {
-    if (!row.fingerprint || !isSame(row.fingerprint, fingerprint)) continue;
+  for (const row of alikeTo(db, recording)) {
     try {
       const path = pathOfRecording(db, row);
       if (!taken.has(path)) return { how: 'known', recordingId: row.id, path };
@@ -65,7 +67,9 @@ class Lying {
     const { fingerprint, sizeBytes } = recording;
     if (!fingerprint) return null;
     this.files ??= await this.list();
-    for (const { path } of this.files.filter((file) => file.sizeBytes === sizeBytes && !taken.has(file.path))) {
+    for (const { path } of this.files.filter(
+      (file) => file.sizeBytes === sizeBytes && !taken.has(file.path),
+    )) {
       const found = await this.fingerprintOf(path);
       if (found && isSame(found, fingerprint)) return { how: 'lies here', path };
     }
@@ -73,7 +77,9 @@ class Lying {
   }
 
   private async list() {
-    const lists = await Promise.all(listFolders(this.db).map(({ id }) => recordingsIn(this.db, id).catch(none)));
+    const lists = await Promise.all(
+      listFolders(this.db).map(({ id }) => recordingsIn(this.db, id).catch(none)),
+    );
     return lists.flat();
   }
 }
@@ -84,8 +90,24 @@ function none(error: unknown): [] {
   throw error;
 }
 
-function fromBundle({ recording: { file } }: BundleTake): Arrival {
-  return file === null ? { how: 'missing' } : { how: 'in the bundle', file };
+function fromBundle({ recording: { file } }: BundleTake): Arrival | null {
+  return file === null ? null : { how: 'in the bundle', file };
+}
+
+function missing(db: Database, { recording }: BundleTake, taken: ReadonlySet<string>): Arrival {
+  const row = alikeTo(db, recording).find(({ id, state }) => state === 'missing' && !taken.has(id));
+  return { how: 'missing', recordingId: row?.id ?? null };
+}
+
+/** Recordings that this machine knows by the same fingerprint, wherever they lie. */
+function alikeTo(db: Database, { fingerprint, sizeBytes }: BundleTake['recording']) {
+  if (!fingerprint) return [];
+  return db
+    .select()
+    .from(recordings)
+    .where(eq(recordings.sizeBytes, sizeBytes))
+    .all()
+    .filter((row) => row.fingerprint !== null && isSame(row.fingerprint, fingerprint));
 }
 
 function isSame(one: Fingerprint, other: Fingerprint): boolean {

@@ -27,7 +27,10 @@ export function pinnedIn(record: PinnedParts): Pinned[] {
       span(`proposals/${at}`, takeId, startMs, endMs),
       ...placed(`proposals/${at}`, promisedAt),
     ]),
-    ...work.flatMap(({ begun, ended }, at) => [...placed(`work/${at}`, begun), ...placed(`work/${at}`, ended)]),
+    ...work.flatMap(({ begun, ended }, at) => [
+      ...placed(`work/${at}`, begun),
+      ...placed(`work/${at}`, ended),
+    ]),
     ...parts.flatMap(({ moment }, at) => placed(`parts/${at}`, moment)),
     ...spansOf(handOver).map(({ takeId, toMs }) => ({ where: 'handOver/cut', takeId, ms: toMs })),
   ];
@@ -36,8 +39,7 @@ export function pinnedIn(record: PinnedParts): Pinned[] {
 /** How far into each take something is pinned. */
 export function reachOf(record: PinnedParts): Map<TakeId, number> {
   const reach = new Map<TakeId, number>();
-  for (const { takeId, ms } of pinnedIn(record))
-    reach.set(takeId, Math.max(reach.get(takeId) ?? 0, ms ?? 0));
+  for (const { takeId, ms } of pinnedIn(record)) reach.set(takeId, Math.max(reach.get(takeId) ?? 0, ms ?? 0));
   return reach;
 }
 

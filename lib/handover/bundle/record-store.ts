@@ -59,7 +59,9 @@ export function bundleRecordOf(
     traces: bare(db.select().from(traces).where(eq(traces.jobId, jobId)).orderBy(asMade).all()),
     outcomes: bare(db.select().from(outcomes).where(eq(outcomes.jobId, jobId)).orderBy(asMade).all()),
     harness: harnessOf(db, jobId),
-    lines: bare(db.select().from(narrationLines).where(eq(narrationLines.jobId, jobId)).orderBy(asMade).all()),
+    lines: bare(
+      db.select().from(narrationLines).where(eq(narrationLines.jobId, jobId)).orderBy(asMade).all(),
+    ),
     proposals: bare(db.select().from(proposals).where(eq(proposals.jobId, jobId)).orderBy(asMade).all()),
     work: bare(db.select().from(workItems).where(eq(workItems.jobId, jobId)).orderBy(asMade).all()),
     parts: bare(db.select().from(parts).where(eq(parts.jobId, jobId)).orderBy(asMade).all()),
@@ -119,7 +121,11 @@ function claimsAbout(db: Database, instrumentId: InstrumentId, jobId: JobId): Bu
 }
 
 function metersOf(db: Database, jobId: JobId): BundleRecord['meters'] {
-  const used = db.selectDistinct({ id: readings.meterId }).from(readings).where(eq(readings.jobId, jobId)).all();
+  const used = db
+    .selectDistinct({ id: readings.meterId })
+    .from(readings)
+    .where(eq(readings.jobId, jobId))
+    .all();
   const ids = new Set<MeterId | null>(used.map(({ id }) => id));
   return db
     .select()

@@ -58,7 +58,19 @@ function readingsTable({ readings, meters }: BundleRecord, on: OnFilm): string {
   return writeCsv(
     [
       ...momentColumns,
-      ...['subject', 'kind', 'between', 'and', 'value', 'unit', 'open', 'in base unit', 'basis', 'meter', 'note'],
+      ...[
+        'subject',
+        'kind',
+        'between',
+        'and',
+        'value',
+        'unit',
+        'open',
+        'in base unit',
+        'basis',
+        'meter',
+        'note',
+      ],
     ],
     readings.map((reading) => [
       ...on(reading),

@@ -27,7 +27,8 @@ export async function openArchive(path: string): Promise<Archive> {
     const files = new Map<string, Listed>();
     const listed = await listOf(zip);
     const checked = checkArchive(listed, size);
-    for (const entry of listed) if (entry.name !== null && checked.has(entry.name)) files.set(entry.name, entry);
+    for (const entry of listed)
+      if (entry.name !== null && checked.has(entry.name)) files.set(entry.name, entry);
     return archiveOf(zip, files);
   } catch (error) {
     zip.close();

@@ -11,7 +11,8 @@ export function withoutLoose(record: LooseRecord): BundleRecord {
   const takes = new Set<string>(record.takes.map(({ id }) => id));
   const held = <T extends { takeId: string }>(moment: T | null): T | null =>
     moment && takes.has(moment.takeId) ? moment : null;
-  const kept = <T extends { takeId: string }>(spans: readonly T[]) => spans.filter((span) => held(span) !== null);
+  const kept = <T extends { takeId: string }>(spans: readonly T[]) =>
+    spans.filter((span) => held(span) !== null);
   const readings = new Set(record.readings.map(({ id }) => id));
   const made = madeIn(record);
   const { handOver } = record;

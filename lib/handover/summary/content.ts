@@ -85,7 +85,7 @@ export interface TableBlock {
   /** A cell for each column; the first one names the row. */
   rows: string[][];
   more: number;
-  /** Rows that close it, such as a total; never left off. */
+  /** Rows that close it, such as a total: the last to be left off. */
   foot: string[][];
 }
 

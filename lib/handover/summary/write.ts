@@ -44,6 +44,8 @@ export async function writeSummary(
     logo: material.logo && pictureOrTell(material.logo, 'The logo', told),
   };
   const laid = layOut(withPictures(content, making.stills), making, height);
+  // What was only measured, and then left off, is not missed.
+  pen.type.forgetMissing();
   drawAll(doc, pen, { ...laid, footer: content.footer, width, height });
   doc.end();
   const missing = pen.type.missing();

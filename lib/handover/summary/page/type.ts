@@ -14,8 +14,9 @@ export const substitute = '[?]';
 export interface Type {
   runs(text: string, face: Face): Run[];
   width(text: string, face: Face, size: number): number;
-  /** Letters that no font has, in the order in which they came up. */
+  /** Letters that no font has, in the order in which they came up since `forgetMissing`. */
   missing(): string[];
+  forgetMissing(): void;
 }
 
 /** @param widthOf width of a run in points, as the writer of the file will set it */
@@ -38,10 +39,18 @@ export function openType(widthOf: (run: Run, size: number) => number): Type {
     });
   const runs = (text: string, face: Face): Run[] =>
     joined(wordsOf(text).flatMap((word) => ofWord(word, face)));
+  // The same words are measured again for each limit that is tried.
+  const widths = new Map<string, number>();
   return {
     runs,
-    width: (text, face, size) => runs(text, face).reduce((sum, run) => sum + widthOf(run, size), 0),
+    width: (text, face, size) => {
+      const key = `${face} ${size} ${text}`;
+      const width = widths.get(key) ?? runs(text, face).reduce((sum, run) => sum + widthOf(run, size), 0);
+      widths.set(key, width);
+      return width;
+    },
     missing: () => [...missing],
+    forgetMissing: () => missing.clear(),
   };
 }
 
