@@ -52,6 +52,8 @@ const server = createServer((request, response) => {
 });
 // A film or an upload may take longer than any limit that fits a page.
 server.requestTimeout = 0;
+// Longer than a person thinks between two touches: a connection that is closed as it is used again fails.
+server.keepAliveTimeout = 65_000;
 if (dev) server.on('upgrade', pages.getUpgradeHandler());
 server.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EADDRINUSE') throw error;

@@ -49,7 +49,17 @@ const notesFields = z
 export const notesPatchSchema = notesFields.extend({ was: notesFields.optional() });
 export type NotesPatch = z.infer<typeof notesPatchSchema>;
 
-const summaryFields = z.strictObject(keptSummarySchema.shape).partial();
+const { paper, greeting, closing, aftercare, stills } = keptSummarySchema.shape;
+/** Without the defaults: they would fill in what was not sent, and write over what stands there. */
+const summaryFields = z
+  .strictObject({
+    paper: paper.unwrap(),
+    greeting: greeting.unwrap(),
+    closing: closing.unwrap(),
+    aftercare: aftercare.unwrap(),
+    stills: stills.unwrap(),
+  })
+  .partial();
 export const summaryPatchSchema = summaryFields.extend({ was: summaryFields.optional() });
 export type SummaryPatch = z.infer<typeof summaryPatchSchema>;
 

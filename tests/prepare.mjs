@@ -15,6 +15,7 @@ const wanted = [
   ['zbarimg', 'zbar-tools'],
   ['mkvmerge', 'mkvtoolnix'],
   ['mkvextract', 'mkvtoolnix'],
+  ['unzip', 'unzip'],
 ];
 
 const missing = wanted.filter(([program]) => spawnSync('sh', ['-c', `command -v ${program}`]).status !== 0);

@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { BundleIn } from '@/app/_parts/bundle-in';
 import { Button } from '@/app/_parts/button';
 import styles from './bench.module.css';
 import { Bin } from './bin';
@@ -26,7 +27,7 @@ interface BenchProps {
 
 /** The bench: a rack of job tickets. */
 export function Bench({ tickets, total, today, folderNamed, binned, madeAt }: BenchProps) {
-  const [open, setOpen] = useState<'book-in' | 'bin' | null>(null);
+  const [open, setOpen] = useState<'book-in' | 'bin' | 'bundle' | null>(null);
   useFreshPage(madeAt);
   const close = () => setOpen(null);
   const bookIn = () => setOpen('book-in');
@@ -37,19 +38,23 @@ export function Bench({ tickets, total, today, folderNamed, binned, madeAt }: Be
       ) : (
         <Rack tickets={tickets} total={total} today={today} madeAt={madeAt} onBookIn={bookIn} />
       )}
-      {binned > 0 && (
-        <footer className={styles.foot}>
+      <footer className={styles.foot}>
+        <Button weight="bare" onClick={() => setOpen('bundle')}>
+          Bring in a bundle
+        </Button>
+        {binned > 0 && (
           <Button weight="bare" onClick={() => setOpen('bin')}>
             Bin ({binned})
           </Button>
-        </footer>
-      )}
+        )}
+      </footer>
       <BookIn
         open={open === 'book-in'}
         onClose={close}
         usedTypes={tickets.map((ticket) => ticket.instrument.type)}
       />
       <Bin open={open === 'bin'} onClose={close} />
+      <BundleIn open={open === 'bundle'} onClose={close} />
     </main>
   );
 }

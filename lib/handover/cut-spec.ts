@@ -13,7 +13,7 @@ interface CutWords {
 /**
  * What the engine is told: the kept pieces with what is muted and covered in each.
  * @param pathOf where the recording of a take lies
- * @param heard what was heard; accepted private words are muted
+ * @param heard what was heard; private words are muted unless they were left on purpose
  */
 export function cutSpecOf(
   settings: CutSettings,
@@ -39,10 +39,13 @@ export function cutSpecOf(
   };
 }
 
-/** Private words that were accepted, with the margin that the repairer wants around them. */
+/**
+ * Private words with the margin that the repairer wants around them. One that is still open lies in a part that is left
+ * out: it must not be heard where the film begins at the key frame before.
+ */
 function mutedWords(heard: readonly Proposal[], widenMs: number): TakeSpan[] {
   return heard
-    .filter(({ heard: { type }, decision }) => type === 'private' && decision === 'accepted')
+    .filter(({ heard: { type }, decision }) => type === 'private' && decision !== 'dismissed')
     .map(({ takeId, startMs, endMs }) => ({
       takeId,
       fromMs: Math.max(0, startMs - widenMs),

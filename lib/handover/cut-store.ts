@@ -91,13 +91,17 @@ export function startCut(db: Database, jobId: JobId): Task {
 
 /** What becomes of a cut that was written: it is kept with what a fresh look at the file found. */
 export function cutResults(db: Database): Pick<TaskHandlers, 'cut'> {
+  /** Files that are not kept yet. */
+  const outputs = new Map<JobId, string>();
   return {
     cut: {
       prepare: (jobId) => {
         const facts = handoverFactsOf(db, jobId);
         refuseFindings(findingsOf(db, jobId, facts), 'cut');
-        const { format } = keptOf(db, jobId).cut;
-        return { ...specOf(db, facts), output: freeName(facts, format), workFolder: workFolder(jobId) };
+        const spec = specOf(db, facts);
+        const output = freeName(facts, keptOf(db, jobId).cut.format);
+        outputs.set(jobId, output);
+        return { ...spec, output, workFolder: workFolder(jobId) };
       },
       sayProgress: (partial) => stages[cutProgressSchema.parse(partial).stage],
       onResult: (jobId, result) => {
@@ -108,7 +112,14 @@ export function cutResults(db: Database): Pick<TaskHandlers, 'cut'> {
           createdAt: Date.now(),
         };
         db.insert(madeCuts).values(row).run();
+        outputs.delete(jobId);
         rmSync(workFolder(jobId), { recursive: true, force: true });
+      },
+      // Called off while the written file was looked at: it stands under its name, and on no list.
+      onEnd: (jobId) => {
+        const output = outputs.get(jobId);
+        outputs.delete(jobId);
+        if (output !== undefined) rmSync(output, { force: true });
       },
       sayResult: () => 'The public cut is written.',
       whenDown: () =>
@@ -164,6 +175,7 @@ function cutRow(db: Database, id: MadeCutId) {
 }
 
 function specOf(db: Database, { record, published, chapters }: HandoverFacts): CutPlanSpec {
+  refuseUnread(record.takes);
   if (published.durationMs === 0) {
     throw new DomainError(
       'invalid',
@@ -180,6 +192,21 @@ function specOf(db: Database, { record, published, chapters }: HandoverFacts): C
   const title = publicWords(record.job.title, record);
   const { cut } = keptOf(db, record.job.id);
   return cutSpecOf(cut, published, proposalsOf(db, record.job.id), pathOf, { title, chapters });
+}
+
+/** The length of such a take is not known: it would be left out without a word. */
+function refuseUnread(takes: HandoverFacts['record']['takes']): void {
+  const unread = takes.find(({ durationMs }) => durationMs === 0);
+  if (!unread) return;
+  const isNew = unread.state === 'new';
+  throw new DomainError(
+    isNew ? 'unavailable' : 'conflict',
+    isNew ? `“${unread.name}” has not been looked at yet.` : `“${unread.name}” cannot be read.`,
+    isNew
+      ? 'Wait until it shows how long it is, then try again.'
+      : 'Copy it from the camera again and let it be looked at, or take it out of the job.',
+    { takeId: unread.id },
+  );
 }
 
 function takeAt({ published }: HandoverFacts, place: number): TakeId {

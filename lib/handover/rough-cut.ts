@@ -23,9 +23,12 @@ function silencesOf({ id, hints }: Take): TakeSpan[] {
     .map(({ startMs, endMs }) => ({ takeId: id, fromMs: startMs + breathMs, toMs: endMs - breathMs }));
 }
 
-/** Only the last stop of a take ends it. */
+/** Only the last stop of a take ends it; one that was waved off is none. */
 function stopOf({ id, durationMs }: Take, heard: readonly Proposal[]): TakeSpan[] {
-  const stops = heard.filter(({ takeId, heard: { type } }) => takeId === id && type === 'camera-stop');
+  const stops = heard.filter(
+    ({ takeId, heard: { type }, decision }) =>
+      takeId === id && type === 'camera-stop' && decision !== 'dismissed',
+  );
   const last = Math.max(-1, ...stops.map(({ endMs }) => endMs));
   const fromMs = last + stopTailMs;
   return last >= 0 && fromMs < durationMs ? [{ takeId: id, fromMs, toMs: durationMs }] : [];

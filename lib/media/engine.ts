@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { cutPlanSpecSchema, cutSpecSchema } from '@/shared/cut-engine';
+import { captionedStill, captionedStillSchema } from './engine/captioned-still';
 import { cutFacts, inspectCut, writeCut } from './engine/cut';
 import { fingerprint } from './engine/fingerprint';
 import { listen } from './engine/listen';
@@ -50,4 +51,5 @@ export const mediaRunners = {
     const { path, ms } = momentSchema.parse(payload);
     return stillAt(path, ms, watch);
   },
+  'captioned-still': (payload, watch) => captionedStill(captionedStillSchema.parse(payload), watch),
 } satisfies Record<string, Runner>;

@@ -10,7 +10,7 @@ export {
   pathOfRecording,
   recordingAt,
 } from './recording-store';
-export { lookAgain, lookAtRecording, makeViewingCopy, taskResults } from './task-store';
+export { fingerprintOf, lookAgain, lookAtRecording, makeViewingCopy, taskResults } from './task-store';
 export {
   clearOldUploads,
   receiveUpload,

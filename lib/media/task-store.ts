@@ -126,7 +126,7 @@ async function findAgain(db: Database, id: RecordingId): Promise<void> {
 }
 
 /** Null where the file, though of the right size, cannot be read as a recording. */
-async function fingerprintOf(path: string): Promise<Fingerprint | null> {
+export async function fingerprintOf(path: string): Promise<Fingerprint | null> {
   try {
     return probeResultSchema.parse(await supervisor().ask('probe', { path })).fingerprint;
   } catch (error) {

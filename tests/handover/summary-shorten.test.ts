@@ -48,9 +48,24 @@ describe('a summary that is held to limits', () => {
     expect(shortened(careful, limits)).toEqual({ content: careful, isCut: false });
   });
 
+  it('counts the lines of a text, and sets what stands in a list on one line', () => {
+    const { content } = shortened(
+      contentOf([
+        { is: 'words', text: 'a\n\nb\nc\nd' },
+        { is: 'list', mark: 'dot', items: ['a\nb'], more: 0 },
+      ]),
+      limits,
+    );
+    expect(content.sections[0]?.blocks).toEqual([
+      { is: 'words', text: 'a\nb\nc …' },
+      { is: 'list', mark: 'dot', items: ['a b'], more: 0 },
+    ]);
+  });
+
   it('cuts long words with … and leaves letters whole', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'grapheme', maxLength: 80 }), (text) => {
+      fc.property(fc.string({ unit: 'grapheme', maxLength: 80 }), (graphemes) => {
+        const text = graphemes.trim();
         const { content } = shortened(contentOf([{ is: 'words', text }]), limits);
         const [block] = content.sections[0]?.blocks ?? [];
         const cut = block?.is === 'words' ? block.text : '';

@@ -4,8 +4,10 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSy
 import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
+import { Readable } from 'node:stream';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { finishedUploadSchema, uploadsPath } from '@/shared/uploads';
+import { mapped, UploadFiles } from '@/app/_server/tus';
+import { enginePath, finishedUploadSchema, uploadsPath } from '@/shared/uploads';
 import { type App, startApp } from '../app';
 import { makeRecording } from '../recordings';
 import { ask, getJob, makeJob, settled, until } from './client';
@@ -243,6 +245,18 @@ describe('what is refused before a byte is sent', () => {
     expect(await answer.json()).toMatchObject({ title: expect.stringContaining('disk is full') });
   });
 
+  it('more than the disk takes on the way', async () => {
+    // Linux, full(4): every write to /dev/full fails as on a full disk.
+    const full = new UploadFiles({ directory: '/dev' }).write(
+      Readable.from([Buffer.from('film')]),
+      'full',
+      0,
+    );
+    const error: unknown = await full.catch((reason: unknown) => reason);
+    expect(error).toMatchObject({ code: 'ENOSPC' });
+    expect(mapped(error)).toMatchObject({ status_code: 507, body: expect.stringContaining('disk is full') });
+  });
+
   it('another page, and another name of this server', async () => {
     const { job } = await makeJob(app);
     expect((await create({ job: job.id, headers: { origin: 'http://evil.example' } })).status).toBe(403);
@@ -300,7 +314,6 @@ describe('unfinished uploads', () => {
 
 describe('the files of ffmpeg.wasm', () => {
   it('come from here, by their types, and may compile in their worker alone', async () => {
-    const { enginePath } = await import('@/shared/uploads');
     const versions = ['ffmpeg', 'core'].map(
       (name) => JSON.parse(readFileSync(`node_modules/@ffmpeg/${name}/package.json`, 'utf8')).version,
     );

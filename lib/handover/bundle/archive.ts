@@ -75,9 +75,7 @@ function checkKind(name: string, externalAttributes: number): void {
   throw new BundleError('unsafe', `The bundle is not safe: ${what} lies in it.`, name);
 }
 
-function checkSizes(name: string, { method, sizeBytes, packedBytes }: ArchiveEntry): void {
-  if (method === 0 && sizeBytes !== packedBytes)
-    throw new BundleError('damaged', 'A file of the bundle has two sizes.', name);
+function checkSizes(name: string, { sizeBytes, packedBytes }: ArchiveEntry): void {
   if (sizeBytes >= ratioCountsFromBytes && sizeBytes > packedBytes * mostRatio)
     throw new BundleError('unsafe', 'A file of the bundle would grow out of all measure on unpacking.', name);
 }

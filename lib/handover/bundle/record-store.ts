@@ -77,17 +77,6 @@ export function bundleRecordOf(
   };
 }
 
-/** Where each take's recording lies among the recordings of this machine. */
-export function recordingsOfTakes(db: Database, jobId: JobId) {
-  return db
-    .select({ takeId: takes.id, recording: recordings })
-    .from(takes)
-    .innerJoin(recordings, eq(recordings.id, takes.recordingId))
-    .where(eq(takes.jobId, jobId))
-    .orderBy(sql`${takes}.rowid`)
-    .all();
-}
-
 function bare<T extends { jobId: JobId }>(rows: readonly T[]): Omit<T, 'jobId'>[] {
   return rows.map(({ jobId: _, ...row }) => row);
 }

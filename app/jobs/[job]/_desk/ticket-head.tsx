@@ -49,6 +49,7 @@ export function TicketHead({ onOpen }: { onOpen: (sheet: OpenSheet) => void }) {
         <Button onClick={() => onOpen('narration')}>Narration</Button>
         <Button onClick={() => onOpen('wiring')}>Wiring</Button>
         <Button onClick={() => onOpen('chapters')}>Chapter list</Button>
+        <ButtonLink href={`/jobs/${job.id}/hand-over`}>Hand over</ButtonLink>
         <Button
           disabled={!record.undo}
           onClick={() => void undo()}

@@ -42,7 +42,9 @@ export function ChapterFix({ onClose }: { onClose: () => void }) {
           Still so: {sentence}
         </p>
       ))}
-      <p className={styles.fine}>Only this list is mended; rename a marker on the job’s page to change the record.</p>
+      <p className={styles.fine}>
+        Only this list is mended; rename a marker on the job’s page to change the record.
+      </p>
       <textarea
         className={styles.listText}
         aria-label="The mended list"
@@ -52,7 +54,13 @@ export function ChapterFix({ onClose }: { onClose: () => void }) {
       />
       <HeldBack document="chapters">
         <div className={styles.row}>
-          <CopyButton main label="Copy the mended list" told="Mended list copied" text={() => text} />
+          <CopyButton
+            main
+            label="Copy the mended list"
+            told="Mended list copied"
+            text={() => text}
+            of={text}
+          />
           {Object.entries(chapterFormats).map(([name, { label, extension, contentType, write }]) => (
             <Button
               key={name}

@@ -48,7 +48,7 @@ function ChapterText({ chapters }: Pick<HandOverView['chapters'], 'chapters'>) {
       />
       <HeldBack document="chapters">
         <div className={styles.row}>
-          <CopyButton main label="Copy the list" told="Chapter list copied" text={() => text} />
+          <CopyButton main label="Copy the list" told="Chapter list copied" text={() => text} of={text} />
           {Object.entries(chapterFormats).map(([name, { label, extension }]) => (
             <a
               key={name}
@@ -82,9 +82,12 @@ function Moved({ notes }: Pick<HandOverView['chapters'], 'notes'>) {
   );
 }
 
+const atFirst = 6;
+
 function HostRules() {
   const { view } = useHandOver();
   const [fixing, setFixing] = useState(false);
+  const [whole, setWhole] = useState(false);
   const broken = chapterRules(view.chapters.chapters, view.cut.durationMs);
   if (broken.length === 0)
     return <p className={styles.good}>Video hosts take this list as it is: no common rule is broken.</p>;
@@ -92,10 +95,15 @@ function HostRules() {
     <div className={styles.rules}>
       <h3>Where video hosts would refuse it</h3>
       <ul className={styles.plainList}>
-        {broken.map(({ rule, chapter, sentence }) => (
+        {(whole ? broken : broken.slice(0, atFirst)).map(({ rule, chapter, sentence }) => (
           <li key={`${rule}-${chapter}`}>{sentence}</li>
         ))}
       </ul>
+      {!whole && broken.length > atFirst && (
+        <Button weight="bare" onClick={() => setWhole(true)}>
+          Show {broken.length - atFirst} more
+        </Button>
+      )}
       {fixing ? (
         <ChapterFix onClose={() => setFixing(false)} />
       ) : (

@@ -9,26 +9,28 @@ interface CopyButtonProps {
   told: string;
   /** Makes the text when it is wanted. */
   text: () => string | Promise<string>;
+  /** What the text is made from: once that is another, what was copied is old. */
+  of: string;
   main?: boolean;
 }
 
-/** Copies a text; afterwards it says so, until something else is copied by it. */
-export function CopyButton({ label, told, text, main = false }: CopyButtonProps) {
+/** Copies a text; afterwards it says so, until there would be another one to copy. */
+export function CopyButton({ label, told, text, of, main = false }: CopyButtonProps) {
   const { done, wrong } = useNotices();
-  const [copied, setCopied] = useState(false);
+  const [copied, setCopied] = useState<string | null>(null);
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(await text());
-      setCopied(true);
+      setCopied(of);
       done(told);
     } catch (error) {
-      setCopied(false);
+      setCopied(null);
       wrong(error);
     }
   };
   return (
-    <Button weight={main ? 'main' : 'plain'} onClick={() => void copy()} onBlur={() => setCopied(false)}>
-      {copied ? 'Copied' : label}
+    <Button weight={main ? 'main' : 'plain'} onClick={() => void copy()}>
+      {copied === of ? 'Copied' : label}
     </Button>
   );
 }

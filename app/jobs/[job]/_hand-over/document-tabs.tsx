@@ -22,7 +22,7 @@ const documents: Record<
     title: 'Chapter list',
     of: ({ chapters: { chapters }, cut }) => [
       counted(chapters.length, 'chapter'),
-      ...said(chapterRules(chapters, cut.durationMs).length, 'host rule broken', 'host rules broken'),
+      ...said(rulesBroken(chapters, cut.durationMs), 'host rule broken', 'host rules broken'),
       ...said(openIn(cut.findings, 'chapters').length, 'private finding'),
     ],
     Part: ChaptersPart,
@@ -48,12 +48,21 @@ const documents: Record<
     title: 'Public cut',
     of: ({ cut }) => [
       `${shortTime(cut.durationMs)} long`,
-      cut.task ? 'under way' : cut.made.length > 0 ? counted(cut.made.length, 'made', 'made') : 'not made yet',
+      cut.task
+        ? 'under way'
+        : cut.made.length > 0
+          ? counted(cut.made.length, 'made', 'made')
+          : 'not made yet',
       ...said(openIn(cut.findings, 'cut').length, 'private finding'),
     ],
     Part: CutPart,
   },
 };
+
+/** A list with nothing in it breaks no rule yet. */
+function rulesBroken(chapters: HandOverView['chapters']['chapters'], durationMs: number): number {
+  return chapters.length === 0 ? 0 : chapterRules(chapters, durationMs).length;
+}
 
 function said(count: number, one: string, many?: string): string[] {
   return count > 0 ? [counted(count, one, many)] : [];

@@ -12,8 +12,8 @@ export function HandOverFoot() {
   return (
     <Section id="bundle" title="Save the job as a bundle">
       <p className={styles.fine}>
-        One ZIP with the record, tables, documents and stills, to keep or to open on another machine. It is not
-        for the public: it holds the client’s name.
+        One ZIP with the record, tables, documents and stills, to keep or to open on another machine. It is
+        not for the public: it holds the client’s name.
       </p>
       <div className={styles.row}>
         <a className={buttonClass()} href={`${address}none`} download>

@@ -9,9 +9,7 @@ import { useHandOver } from './use-hand-over';
 
 /** What is not decided in a document yet. */
 export function openIn(findings: readonly Finding[], document: PublicDocument): Finding[] {
-  return findings.filter(
-    ({ decision, documents }) => decision === 'open' && documents.includes(document),
-  );
+  return findings.filter(({ decision, documents }) => decision === 'open' && documents.includes(document));
 }
 
 /** What stands where a document could be taken away, while something private in it is not decided. */
@@ -21,8 +19,8 @@ export function HeldBack({ document, children }: { document: PublicDocument; chi
   return (
     <div className={styles.held}>
       <p>
-        {counted(count, 'private finding')} {count === 1 ? 'stands' : 'stand'} in the way. Decide first, then it
-        can go out.
+        {counted(count, 'private finding')} {count === 1 ? 'stands' : 'stand'} in the way. Decide first, then
+        it can go out.
       </p>
       <Button onClick={() => goToAnchor('in-the-way')}>See what stands in the way</Button>
     </div>

@@ -1,6 +1,7 @@
 'use client';
 
 import Link from 'next/link';
+import { z } from 'zod';
 import { Button } from '@/app/_parts/button';
 import { addressOf } from '@/app/_parts/places';
 import { ProblemNote } from '@/app/_parts/problem-note';
@@ -46,6 +47,7 @@ export function InTheWay({ onAnchor }: { onAnchor: GoTo }) {
           ))}
         </ul>
       )}
+      <MuteAll open={open} />
       {decided.length > 0 && (
         <details className={styles.more}>
           <summary>{counted(decided.length, 'finding')} decided</summary>
@@ -64,6 +66,27 @@ export function InTheWay({ onAnchor }: { onAnchor: GoTo }) {
         </p>
       )}
     </Section>
+  );
+}
+
+/** Everything that was heard at once: it can be taken back as one step. */
+function MuteAll({ open }: { open: readonly Finding[] }) {
+  const { record, change } = useDesk();
+  const count = open.filter(({ what }) => what === 'spoken').length;
+  if (count < 2) return null;
+  const mute = async (button: HTMLElement) => {
+    const section = button.closest('section');
+    const told = 'All heard private words muted in the cut';
+    const decision = { type: 'private', decision: 'accept' };
+    if (await change('POST', `/api/jobs/${record.job.id}/proposals`, decision, z.looseObject({}), told))
+      stayAt(section);
+  };
+  return (
+    <div>
+      <Button onClick={(event) => void mute(event.currentTarget)}>
+        Mute all {counted(count, 'heard finding')}
+      </Button>
+    </div>
   );
 }
 
@@ -94,9 +117,9 @@ function FindingLine({ finding, onAnchor }: { finding: Finding; onAnchor: GoTo }
   const choose = (choice: Choice, button: HTMLElement) =>
     run(async () => {
       const line = button.closest('li');
-      const next = line?.nextElementSibling ?? line?.previousElementSibling ?? document.getElementById('in-the-way');
+      const neighbour = line?.nextElementSibling ?? line?.previousElementSibling;
       await decide(finding, choice.decision, `${choice.told}: ${words}`);
-      stayAt(next?.querySelector('button, a') ?? next ?? null);
+      stayAt(neighbour?.querySelector('button, a') ?? document.getElementById('in-the-way'));
     });
   return (
     <li className={styles.finding} data-decision={decision} tabIndex={-1}>

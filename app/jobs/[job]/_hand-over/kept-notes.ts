@@ -37,7 +37,8 @@ export function withText(notes: Notes, id: NoteSectionId, text: string): KeptNot
   const { sections, kept } = notes;
   const note = sections.find((section) => section.id === id);
   const draft = note ? draftOf(note, kept) : null;
-  if (draft !== null && text === asShown(draft)) return withSection(notes, id, { text: null, madeFrom: null });
+  if (draft !== null && text === asShown(draft))
+    return withSection(notes, id, { text: null, madeFrom: null });
   const before = kept.find((section) => section.id === id);
   // Words that were written on an older draft stay behind the record until one of the two is chosen.
   const madeFrom = note?.behind && before ? before.madeFrom : draft;
@@ -53,8 +54,7 @@ export function withMoved({ sections, kept }: Notes, id: NoteSectionId, by: -1 |
   if (from < 0 || other === undefined) return kept;
   order[from] = other;
   order[to] = id;
-  const entryOf = (of: NoteSectionId): KeptNote =>
-    kept.find((section) => section.id === of) ?? untouched(of);
+  const entryOf = (of: NoteSectionId): KeptNote => kept.find((section) => section.id === of) ?? untouched(of);
   // Those that have nothing to show today keep what was chosen for them.
   const others = kept.filter((section) => !order.includes(section.id));
   return [...order.map(entryOf), ...others];

@@ -66,6 +66,8 @@ function Difference({ pieces }: { pieces: readonly DifferencePiece[] }) {
     <p className={styles.difference}>
       {withPlaces(pieces).map(({ what, text, at }) => {
         if (what === 'same') return <span key={at}>{shortened(text)}</span>;
+        // Lines that were only set apart otherwise say nothing.
+        if (text.trim() === '') return <span key={at}>{what === 'added' ? text : ''}</span>;
         const Mark = what === 'added' ? 'ins' : 'del';
         return (
           <Mark key={at}>
@@ -88,5 +90,7 @@ function withPlaces(pieces: readonly DifferencePiece[]): (DifferencePiece & { at
 }
 
 function shortened(text: string): string {
-  return text.length > mostSame ? `${text.slice(0, mostSame / 2)} … ${text.slice(-mostSame / 2)}` : text;
+  if (text.length <= mostSame) return text;
+  const [start, end] = [text.slice(0, mostSame / 2), text.slice(-mostSame / 2)];
+  return `${start.replace(/\S*$/, '')}… ${end.replace(/^\S*\s/, '')}`;
 }

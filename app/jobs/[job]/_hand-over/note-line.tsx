@@ -34,7 +34,8 @@ export function NoteLine({ note, isFirst, isLast }: NoteLineProps) {
       // Moving a line in the page takes the focus off its buttons.
       button.focus();
     });
-  const turn = () => run(() => keep(withSection(notes, id, { on: !on }), `“${heading}” ${on ? 'off' : 'on'}`));
+  const turn = () =>
+    run(() => keep(withSection(notes, id, { on: !on }), `“${heading}” ${on ? 'off' : 'on'}`));
   return (
     <li id={anchor} tabIndex={-1} className={styles.note} data-off={!on || undefined}>
       <div className={styles.noteHead}>
@@ -43,8 +44,18 @@ export function NoteLine({ note, isFirst, isLast }: NoteLineProps) {
           <span className={styles.noteTitle}>{heading}</span>
         </label>
         <span className={styles.noteState}>{stateOf(note)}</span>
-        <MoveButton label={`Move up: ${heading}`} sign="↑" off={isFirst} onMove={(button) => move(-1, button)} />
-        <MoveButton label={`Move down: ${heading}`} sign="↓" off={isLast} onMove={(button) => move(1, button)} />
+        <MoveButton
+          label={`Move up: ${heading}`}
+          sign="↑"
+          off={isFirst}
+          onMove={(button) => move(-1, button)}
+        />
+        <MoveButton
+          label={`Move down: ${heading}`}
+          sign="↓"
+          off={isLast}
+          onMove={(button) => move(1, button)}
+        />
       </div>
       {problem !== null && <ProblemNote error={problem} />}
       {on && <NoteWords note={note} />}
@@ -104,7 +115,6 @@ function NoteWords({ note }: { note: ComposedNote }) {
     <div className={styles.noteWords}>
       <KeptField
         label={`Words of “${heading}”`}
-        hint="Markdown"
         name="sections"
         value={asShown(text)}
         onKeep={keep}

@@ -20,16 +20,21 @@ export function NotesPart() {
       {sections.length === 0 ? (
         <p>The record gives nothing to tell yet: note what was asked, found and done first.</p>
       ) : (
-        <ol className={styles.notes} aria-label="Sections in their order">
-          {sections.map((note, place) => (
-            <NoteLine
-              key={note.id}
-              note={note}
-              isFirst={place === 0}
-              isLast={place === sections.length - 1}
-            />
-          ))}
-        </ol>
+        <>
+          <p className={styles.fine}>
+            Drafted from the record, in Markdown. Write over what you like; it is kept as you leave it.
+          </p>
+          <ol className={styles.notes} aria-label="Sections in their order">
+            {sections.map((note, place) => (
+              <NoteLine
+                key={note.id}
+                note={note}
+                isFirst={place === 0}
+                isLast={place === sections.length - 1}
+              />
+            ))}
+          </ol>
+        </>
       )}
     </Section>
   );
@@ -43,6 +48,7 @@ const formats = [
 
 function NotesOut() {
   const { job } = useDesk().record;
+  const { notes } = useHandOver().view;
   const address = `/api/jobs/${job.id}/exports/notes?as=`;
   const markdown = async () => {
     const answer = await fetch(`${address}markdown`);
@@ -52,7 +58,13 @@ function NotesOut() {
   return (
     <HeldBack document="notes">
       <div className={styles.row}>
-        <CopyButton main label="Copy the notes" told="Episode notes copied as Markdown" text={markdown} />
+        <CopyButton
+          main
+          label="Copy the notes"
+          told="Episode notes copied as Markdown"
+          text={markdown}
+          of={JSON.stringify(notes)}
+        />
         <a className={buttonClass()} href={`${address}html`} target="_blank" rel="noreferrer">
           See them as a page <span className="only-read">(opens a new tab)</span>
         </a>

@@ -15,9 +15,7 @@ export function spansBetween(film: Film, oneMs: number, otherMs: number): TakeSp
     const to = Math.min(toMs, take.filmEndMs);
     if (to <= from) return [];
     const takeMs = (filmMs: number) => Math.round(take.startMs + filmMs - take.filmStartMs);
-    return takeMs(to) > takeMs(from)
-      ? [{ takeId: take.takeId, fromMs: takeMs(from), toMs: takeMs(to) }]
-      : [];
+    return takeMs(to) > takeMs(from) ? [{ takeId: take.takeId, fromMs: takeMs(from), toMs: takeMs(to) }] : [];
   });
 }
 
@@ -37,11 +35,13 @@ export function inFilmOrder<T extends TakeSpan>(film: Film, spans: readonly T[])
 /** Spans of a take that overlap or touch become one. */
 export function joined(spans: readonly TakeSpan[]): TakeSpan[] {
   const rising = spans.toSorted((a, b) => a.takeId.localeCompare(b.takeId) || a.fromMs - b.fromMs);
-  return rising.reduce<TakeSpan[]>((done, span) => {
+  const done: TakeSpan[] = [];
+  for (const span of rising) {
     const last = done.at(-1);
-    if (!last || last.takeId !== span.takeId || span.fromMs > last.toMs) return [...done, span];
-    return [...done.slice(0, -1), { ...last, toMs: Math.max(last.toMs, span.toMs) }];
-  }, []);
+    if (!last || last.takeId !== span.takeId || span.fromMs > last.toMs) done.push(span);
+    else done[done.length - 1] = { ...last, toMs: Math.max(last.toMs, span.toMs) };
+  }
+  return done;
 }
 
 export function isSame(one: TakeSpan, other: TakeSpan): boolean {

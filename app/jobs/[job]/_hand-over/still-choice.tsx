@@ -3,7 +3,6 @@
 import { z } from 'zod';
 import { Button } from '@/app/_parts/button';
 import { useKeptPick } from '@/app/_parts/kept-field-pick';
-import type { JobRecord } from '@/shared/jobs';
 import type { FilmMoment } from '@/shared/moments';
 import { mostStills, type StillKey, stillKeySchema } from '@/shared/summary';
 import { useDesk } from '../_desk/use-record';
@@ -15,7 +14,6 @@ const chosenSchema = z.array(stillKeySchema).nullable();
 /** Which moments are shown in the summary, each with its picture. */
 export function StillChoice() {
   const { view, keepSummary } = useHandOver();
-  const { record } = useDesk();
   const { kept, stills } = view.summary;
   const { pick, amend, problem, busy } = useKeptPick({
     name: 'stills',
@@ -52,12 +50,12 @@ export function StillChoice() {
         </p>
       )}
       <ul className={styles.stills} aria-label="Moments that can be shown" aria-busy={busy}>
-        {stills.map(({ key, caption }) => {
+        {stills.map(({ key, caption, moment }) => {
           const on = chosen.includes(key);
           return (
             <li key={key}>
               <label className={styles.still} data-chosen={on || undefined}>
-                <StillPicture moment={momentOf(record, key)} />
+                <StillPicture moment={moment} />
                 <span className={styles.stillWords}>
                   <input
                     type="checkbox"
@@ -76,26 +74,18 @@ export function StillChoice() {
   );
 }
 
-function StillPicture({ moment }: { moment: FilmMoment | null }) {
-  if (!moment) return <span className={styles.noStill}>no picture</span>;
+/** A take without pictures gives none. */
+function StillPicture({ moment: { takeId, ms } }: { moment: FilmMoment }) {
+  const { takes } = useDesk().record;
+  const take = takes.find(({ id }) => id === takeId);
+  if (!take?.probe?.video) return <span className={styles.noStill}>no picture</span>;
   return (
     // biome-ignore lint/performance/noImgElement: a still is served by this machine in its final size.
     <img
-      src={`/api/takes/${moment.takeId}/still?ms=${moment.ms}&size=strip`}
+      src={`/api/takes/${takeId}/still?ms=${ms}&size=strip`}
       alt=""
       loading="lazy"
       className={styles.stillPicture}
     />
   );
-}
-
-/** Where on the film a still is taken from. */
-function momentOf(record: JobRecord, key: StillKey): FilmMoment | null {
-  const [what, id] = key.split(':');
-  const all = { marker: record.markers, reading: record.readings, joint: record.outcomes };
-  const from = what === 'marker' || what === 'reading' || what === 'joint' ? all[what] : [];
-  for (const each of from)
-    if (each.id === id && each.takeId !== null && each.ms !== null)
-      return { takeId: each.takeId, ms: each.ms };
-  return null;
 }

@@ -36,9 +36,7 @@ export function SummaryPart() {
         options={summaryPapers}
         words={paperWords}
         value={kept.paper}
-        onKeep={(paper, was) =>
-          keepSummary({ paper }, { paper: was }, `Printed on ${paperWords[paper]}`)
-        }
+        onKeep={(paper, was) => keepSummary({ paper }, { paper: was }, `Printed on ${paperWords[paper]}`)}
       />
       <KeptField
         label="Greeting"

@@ -26,9 +26,9 @@ import { type ChangeId, changeIdSchema, type JobId } from '@/shared/ids';
 import { useFollowing } from '../_desk/use-following';
 import { useDesk } from '../_desk/use-record';
 
-export type CutFields = Omit<CutPatch, 'was'>;
-export type NotesFields = Omit<NotesPatch, 'was'>;
-export type SummaryFields = Omit<SummaryPatch, 'was'>;
+type CutFields = Omit<CutPatch, 'was'>;
+type NotesFields = Omit<NotesPatch, 'was'>;
+type SummaryFields = Omit<SummaryPatch, 'was'>;
 
 /** Makes a list of spans from the one that stands there. */
 type Amend<T> = (there: readonly T[]) => T[];

@@ -8,6 +8,7 @@ import { markerKinds } from '@/shared/markers';
 import { useMarkerChanges } from '../_desk/use-marker-changes';
 import { useDesk } from '../_desk/use-record';
 import { usePlayer } from '../_film/use-film';
+import { SaveLine } from './save-line';
 import styles from './sheet.module.css';
 import type { SheetLine } from './sheet-lines';
 
@@ -44,6 +45,7 @@ export function MarkerLine({ line, selected, writing, onSelect, onWrite }: Marke
         {!line.shown && <span className={styles.tag}>cut off by the take’s trim</span>}
       </div>
       {selected && <MarkerTools line={line} onWrite={onWrite} />}
+      {selected && <SaveLine line={line} />}
     </div>
   );
 }

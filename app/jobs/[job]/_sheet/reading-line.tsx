@@ -7,6 +7,7 @@ import { bases, basisSchema } from '@/shared/readings';
 import { useReadingChanges } from '../_desk/use-reading-changes';
 import { usePlayer } from '../_film/use-film';
 import { ReadingMargin } from './reading-margin';
+import { SaveLine } from './save-line';
 import styles from './sheet.module.css';
 import type { SheetLine } from './sheet-lines';
 
@@ -35,6 +36,7 @@ export function ReadingLine({ line, selected, onSelect }: ReadingLineProps) {
         {reading.basis !== 'measured' && <span className={styles.tag}>{reading.basis}</span>}
       </button>
       {selected && <ReadingTools line={line} />}
+      {selected && <SaveLine line={line} />}
     </div>
   );
 }

@@ -19,6 +19,7 @@ export function TicketFoot() {
   return (
     <div className={styles.foot}>
       <ButtonLink href={`/jobs/${id}/print`}>Print the ticket</ButtonLink>
+      <ButtonLink href={`/jobs/${id}/hand-over`}>Hand over</ButtonLink>
       <Button weight="alarm" onClick={() => void remove()}>
         Delete the job
       </Button>
