@@ -1,8 +1,9 @@
 'use client';
 
+import Link from 'next/link';
 import { useState } from 'react';
 import { BundleIn } from '@/app/_parts/bundle-in';
-import { Button } from '@/app/_parts/button';
+import { Button, buttonClass } from '@/app/_parts/button';
 import styles from './bench.module.css';
 import { Bin } from './bin';
 import { BookIn } from './book-in';
@@ -39,6 +40,9 @@ export function Bench({ tickets, total, today, folderNamed, binned, madeAt }: Be
         <Rack tickets={tickets} total={total} today={today} madeAt={madeAt} onBookIn={bookIn} />
       )}
       <footer className={styles.foot}>
+        <Link href="/send" prefetch={false} className={buttonClass('bare')}>
+          Send a recording from this device
+        </Link>
         <Button weight="bare" onClick={() => setOpen('bundle')}>
           Bring in a bundle
         </Button>

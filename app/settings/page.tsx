@@ -30,13 +30,14 @@ export default function SettingsPage() {
       <section className={styles.sheet} aria-labelledby="data">
         <h2 id="data">Data folder</h2>
         <p>
-          Everything that Benchtake writes lies here: the record, sound strips, stills and viewing copies.
+          Everything that Benchtake writes lies here: the record, sound strips, stills, viewing copies, public
+          cuts, and recordings that were sent from other devices.
         </p>
         <p className={styles.path}>{home}</p>
         <p>
           Before a new version changes the record, a whole copy of it is put into the folder below; the newest
-          five are kept. Back up the data folder and your recordings folders together: the recordings are not
-          in it.
+          five are kept. Back up the data folder and your recordings folders together: recordings that lie in
+          folders of yours are not in it.
         </p>
         <p className={styles.path}>{join(home, 'backups')}</p>
       </section>

@@ -28,7 +28,6 @@ const pieceBytes = 1 << 18;
 /** A clip on its way out. The file on disk goes when the stream has been read, or is given up. */
 export interface SavedClip {
   fileName: string;
-  sizeBytes: number;
   bytes: ReadableStream<Uint8Array<ArrayBuffer>>;
 }
 
@@ -51,14 +50,12 @@ export async function clipOf(
   const span = clipSpanOf(film, line, lengthMs);
   const caption = captionOf(line);
   const spec = clipSpecOf(keptOf(db, jobId).cut, proposalsOf(db, jobId), () => path, { film, span, caption });
+  const name = fileName(db, jobId, film, { takeId, ms }, 'clip');
   const folder = newFolder();
   try {
     const output = join(folder, 'clip.mp4');
     await supervisor().ask('cut', { ...spec, output, workFolder: folder });
-    const file = await open(output);
-    const { size } = await file.stat();
-    const bytes = streamOf(file, () => clear(folder));
-    return { fileName: fileName(db, jobId, film, { takeId, ms }, 'clip'), sizeBytes: size, bytes };
+    return { fileName: name, bytes: streamOf(await open(output), () => clear(folder)) };
   } catch (error) {
     clear(folder);
     throw error;
@@ -85,15 +82,13 @@ export async function captionedStillOf(
       'This recording has no picture, so there is no still of it.',
       'Save a clip: it holds the sound.',
     );
+  const name = fileName(db, jobId, film, moment, 'still');
   const folder = newFolder();
   try {
     const covers = coversAt(keptOf(db, jobId).cut, moment);
     const caption = runsOf(captionOf(line), folder);
     const jpeg = await supervisor().ask('captioned-still', { path, ms: moment.ms, covers, caption, folder });
-    return {
-      fileName: fileName(db, jobId, film, moment, 'still'),
-      jpeg: new Uint8Array(z.instanceof(Uint8Array).parse(jpeg)),
-    };
+    return { fileName: name, jpeg: new Uint8Array(z.instanceof(Uint8Array).parse(jpeg)) };
   } finally {
     clear(folder);
   }

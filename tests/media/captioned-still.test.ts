@@ -83,7 +83,10 @@ describe('a still with its caption', () => {
   });
 
   test('stands upright, with square pixels', async () => {
-    const turned = recording('turned.mp4', ...['-display_rotation', '90', '-i', plainSteps(), '-c', 'copy']);
+    const turned = recording(
+      'turned.mp4',
+      ...['-i', plainSteps(), '-c', 'copy', '-metadata:s:v:0', 'rotate=90'],
+    );
     const { width, height } = await still({ path: turned });
     expect(width).toBe(180);
     expect(height).toBeGreaterThan(320);

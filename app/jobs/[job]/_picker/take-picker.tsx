@@ -1,5 +1,6 @@
 'use client';
 
+import Link from 'next/link';
 import { useCallback, useEffect, useState } from 'react';
 import { z } from 'zod';
 import { Button } from '@/app/_parts/button';
@@ -30,6 +31,19 @@ export function TakePicker({ jobId, open, onClose, onAdded }: TakePickerProps) {
     <Dialog open={open} onClose={onClose} title="Add takes" wide>
       <Picker jobId={jobId} onClose={onClose} onAdded={onAdded} />
     </Dialog>
+  );
+}
+
+/** For a phone or laptop that holds the recording itself. */
+function SendFromHere({ jobId }: { jobId: JobId }) {
+  return (
+    <p>
+      Is the recording on this device, and not on the bench machine?{' '}
+      <Link href={`/send?job=${jobId}`} prefetch={false}>
+        Send it from here
+      </Link>
+      .
+    </p>
   );
 }
 
@@ -67,6 +81,7 @@ function Picker({ jobId, onClose, onAdded }: Omit<TakePickerProps, 'open'>) {
           at one.
         </p>
         <FolderForm onNamed={named} />
+        <SendFromHere jobId={jobId} />
       </>
     );
   }
@@ -96,6 +111,7 @@ function Picker({ jobId, onClose, onAdded }: Omit<TakePickerProps, 'open'>) {
         onClose={onClose}
         onAdded={onAdded}
       />
+      <SendFromHere jobId={jobId} />
     </div>
   );
 }

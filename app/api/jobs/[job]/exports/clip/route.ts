@@ -13,11 +13,10 @@ const querySchema = z.object({
 export const GET = route(async (request, { job }) => {
   const { line, seconds } = query(request, querySchema);
   const lengthMs = seconds === undefined ? null : Math.round(seconds * 1000);
-  const { fileName, sizeBytes, bytes } = await clipOf(database(), jobIdSchema.parse(job), line, lengthMs);
+  const { fileName, bytes } = await clipOf(database(), jobIdSchema.parse(job), line, lengthMs);
   return new Response(bytes, {
     headers: {
       'content-type': 'video/mp4',
-      'content-length': String(sizeBytes),
       'content-disposition': `attachment; filename="${fileName}.mp4"`,
       'cache-control': 'no-store',
     },
