@@ -35,6 +35,8 @@ export default defineConfig({
           include: ['tests/http/**/*.test.ts', 'tests/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 240_000,
+          // A busy machine takes its time; what never comes about still fails.
+          expect: { poll: { timeout: 10_000 } },
           fileParallelism: false,
         },
       },

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { type JobRecord, jobRecordSchema, type NewJob, rackSchema } from '@/shared/jobs';
 import { type App, launchBrowser, startApp } from '../app';
 import { ask, getJob } from '../http/client';
-import { expectAccessible, expectNoSidewaysScroll, openPage, sizes } from './page';
+import { closeSheet, expectAccessible, expectNoSidewaysScroll, openPage, sizes } from './page';
 
 let app: App;
 let browser: Browser;
@@ -203,7 +203,7 @@ describe('booking in with more', () => {
     await page.keyboard.type('02302027');
     await sheet().getByRole('button', { name: 'Book in' }).click();
     await sheet().getByText('There is no such day.').waitFor();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
   });
 });
 
@@ -355,7 +355,7 @@ describe('a rack with a few tickets', () => {
     await sheet().getByText('More: client').click();
     await expectNoSidewaysScroll(page);
     await expectAccessible(page);
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await page.setViewportSize(sizes.desktop);
   });
 });

@@ -7,7 +7,7 @@ import { narrationSchema } from '@/shared/narration-record';
 import { type App, launchBrowser, startApp } from '../app';
 import { addTake, ask, getJob, makeJob, nameFolder, settled } from '../http/client';
 import { makeRecording } from '../recordings';
-import { expectAccessible, expectNoSidewaysScroll, openPage, sizes } from './page';
+import { closeSheet, expectAccessible, expectNoSidewaysScroll, openPage, sizes } from './page';
 
 let app: App;
 let browser: Browser;
@@ -71,7 +71,7 @@ describe('narration', () => {
     await place.dispatchEvent('drop', { dataTransfer: dropped });
     await dialog.getByText(/2 × reading/).waitFor();
     await expectAccessible(page);
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await sheet().getByRole('button', { name: 'so the neck pickup reads seven point nine k' }).waitFor();
   });
 
@@ -82,7 +82,7 @@ describe('narration', () => {
       .getByLabel('Captions file')
       .setInputFiles({ name: 'list.txt', mimeType: 'text/plain', buffer: Buffer.from('milk\neggs') });
     await dialog.getByText('list.txt is not a captions file that can be read.').waitFor();
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
   });
 
   it('is gone through by keyboard: accept, the next is selected and the film is there; change; dismiss', async () => {
@@ -180,7 +180,7 @@ describe('narration', () => {
     await expect
       .poll(() => page.getByRole('slider', { name: 'Film position' }).getAttribute('aria-valuenow'))
       .toBe('5');
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     // The list that was no captions file was refused, as it should be.
     expect(troubles.filter((trouble) => !trouble.includes('422'))).toEqual([]);
   });

@@ -58,3 +58,9 @@ export async function expectNoSidewaysScroll(page: Page): Promise<void> {
   }));
   expect(wide).toBeLessThanOrEqual(view);
 }
+
+/** Escape puts the sheet away; keys reach the page again once it has gone. */
+export async function closeSheet(page: Page): Promise<void> {
+  await page.keyboard.press('Escape');
+  await page.getByRole('dialog').waitFor({ state: 'hidden' });
+}

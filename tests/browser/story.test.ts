@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type App, launchBrowser, startApp } from '../app';
 import { getJob, settled } from '../http/client';
 import { makeRecording } from '../recordings';
-import { expectAccessible, expectNoSidewaysScroll, openPage, sizes } from './page';
+import { closeSheet, expectAccessible, expectNoSidewaysScroll, openPage, sizes } from './page';
 
 let app: App;
 let browser: Browser;
@@ -209,7 +209,7 @@ describe('the whole story of a job, by keyboard', () => {
   });
 
   it('shows the sheet following the film', async () => {
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
     await page.keyboard.press('Home');
     const now = () => page.locator('[data-now] ').first().textContent();
     expect(await now()).toContain('Case open');
@@ -226,7 +226,7 @@ describe('the whole story of a job, by keyboard', () => {
     expect(copied.split('\n')[0]).toBe('0:00 Case open');
     expect(copied).toContain('Meter on the neck pickup');
     expect(copied).toBe(await (await fetch(`${app.url}/api/jobs/${jobId}/exports/chapters?as=text`)).text());
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
   });
 
   it('has everything after the lid was closed and the plug pulled', async () => {
@@ -243,7 +243,7 @@ describe('the whole story of a job, by keyboard', () => {
     await page.keyboard.press('?');
     await page.getByRole('dialog', { name: 'Keys' }).getByText('Play or pause').waitFor();
     await expectAccessible(page);
-    await page.keyboard.press('Escape');
+    await closeSheet(page);
   });
 
   it('opens where its address points: at a moment, or at a line of the sheet', async () => {
