@@ -1,11 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { database } from '@/db/open';
-import { getJobRecord } from '@/lib/work/store';
-import { jobIdSchema } from '@/shared/ids';
-import type { JobRecord } from '@/shared/jobs';
-import { DomainError } from '@/shared/problem';
 import { JobDesk } from './_desk/job-desk';
+import { recordOrNull } from './_desk/record-or-null';
 
 export const dynamic = 'force-dynamic';
 
@@ -22,15 +18,4 @@ export default async function JobPage({ params }: Props) {
   const record = recordOrNull((await params).job);
   if (!record || record.job.deletedAt !== null) notFound();
   return <JobDesk first={record} />;
-}
-
-function recordOrNull(job: string): JobRecord | null {
-  const id = jobIdSchema.safeParse(job);
-  if (!id.success) return null;
-  try {
-    return getJobRecord(database(), id.data);
-  } catch (error) {
-    if (error instanceof DomainError && error.kind === 'not-found') return null;
-    throw error;
-  }
 }

@@ -1,6 +1,5 @@
-import type { PlanDrawing } from '@/lib/wiring';
+import { conductorInks, type PlanDrawing } from '@/lib/wiring';
 import { markupText } from '../title';
-import { conductorInks } from './inks';
 
 const ink = '#1b1a19';
 const paper = '#ffffff';

@@ -1,6 +1,5 @@
-import { drawPlan } from '@/lib/wiring';
+import { conductorInks, drawPlan } from '@/lib/wiring';
 import type { Plan, TraceAnalysis } from '@/shared/wiring';
-import { conductorInks } from './conductor-swatch';
 import styles from './trace.module.css';
 
 type Drawing = ReturnType<typeof drawPlan>;

@@ -2,11 +2,8 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { database } from '@/db/open';
 import { getHandOverView } from '@/lib/handover/store';
-import { getJobRecord } from '@/lib/work/store';
 import type { HandOverView } from '@/shared/hand-over';
-import { jobIdSchema } from '@/shared/ids';
-import type { JobRecord } from '@/shared/jobs';
-import { DomainError } from '@/shared/problem';
+import { recordOrNull } from '../_desk/record-or-null';
 import { HandOverDesk } from '../_hand-over/hand-over-desk';
 
 export const dynamic = 'force-dynamic';
@@ -25,15 +22,4 @@ export default async function HandOverPage({ params }: Props) {
   if (!record || record.job.deletedAt !== null) notFound();
   const view: HandOverView = getHandOverView(database(), record.job.id);
   return <HandOverDesk firstRecord={record} firstView={view} />;
-}
-
-function recordOrNull(job: string): JobRecord | null {
-  const id = jobIdSchema.safeParse(job);
-  if (!id.success) return null;
-  try {
-    return getJobRecord(database(), id.data);
-  } catch (error) {
-    if (error instanceof DomainError && error.kind === 'not-found') return null;
-    throw error;
-  }
 }

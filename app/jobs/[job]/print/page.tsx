@@ -2,15 +2,11 @@ import { networkInterfaces } from 'node:os';
 import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import { notFound } from 'next/navigation';
-import { database } from '@/db/open';
 import { type BenchAddress, benchAddress, paperOf, printedTicket } from '@/lib/work';
-import { getJobRecord } from '@/lib/work/store';
-import { jobIdSchema } from '@/shared/ids';
-import type { JobRecord } from '@/shared/jobs';
-import { DomainError } from '@/shared/problem';
 import { PaperBar } from './_paper/paper-bar';
 import { PaperTicket } from './_paper/paper-ticket';
 import './_paper/paper.css';
+import { recordOrNull } from '../_desk/record-or-null';
 
 export const dynamic = 'force-dynamic';
 export const metadata: Metadata = { title: 'Ticket on paper' };
@@ -49,15 +45,4 @@ async function addressOfBench(): Promise<BenchAddress> {
     port: Number(process.env.PORT ?? 4680),
     cards: Object.values(networkInterfaces()).flatMap((card) => card ?? []),
   });
-}
-
-function recordOrNull(job: string): JobRecord | null {
-  const id = jobIdSchema.safeParse(job);
-  if (!id.success) return null;
-  try {
-    return getJobRecord(database(), id.data);
-  } catch (error) {
-    if (error instanceof DomainError && error.kind === 'not-found') return null;
-    throw error;
-  }
 }

@@ -2,10 +2,8 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { listChanges } from '@/db/changes';
 import { database } from '@/db/open';
-import { getJobRecord, workshopOf } from '@/lib/work/store';
-import { jobIdSchema } from '@/shared/ids';
-import type { Change, JobRecord } from '@/shared/jobs';
-import { DomainError } from '@/shared/problem';
+import { workshopOf } from '@/lib/work/store';
+import { recordOrNull } from '../_desk/record-or-null';
 import { TicketDesk } from '../_ticket/ticket-desk';
 
 export const dynamic = 'force-dynamic';
@@ -15,29 +13,19 @@ interface Props {
 }
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
-  const first = firstOrNull((await params).job);
-  return { title: first ? `Ticket no. ${first.record.job.number}` : 'No such job' };
+  const record = recordOrNull((await params).job);
+  return { title: record ? `Ticket no. ${record.job.number}` : 'No such job' };
 }
 
 export default async function TicketPage({ params }: Props) {
-  const first = firstOrNull((await params).job);
-  if (!first || first.record.job.deletedAt !== null) notFound();
+  const record = recordOrNull((await params).job);
+  if (!record || record.job.deletedAt !== null) notFound();
+  const db = database();
   return (
     <TicketDesk
-      firstRecord={first.record}
-      firstChanges={first.changes}
-      currency={workshopOf(database()).currency}
+      firstRecord={record}
+      firstChanges={listChanges(db, record.job.id)}
+      currency={workshopOf(db).currency}
     />
   );
-}
-
-function firstOrNull(job: string): { record: JobRecord; changes: Change[] } | null {
-  const id = jobIdSchema.safeParse(job);
-  if (!id.success) return null;
-  try {
-    return { record: getJobRecord(database(), id.data), changes: listChanges(database(), id.data) };
-  } catch (error) {
-    if (error instanceof DomainError && error.kind === 'not-found') return null;
-    throw error;
-  }
 }

@@ -1,5 +1,3 @@
-import type { ColourName } from '@/lib/wiring';
-
 /** The colours of the pages on white paper: each pair of text and ground keeps 4.5:1 (WCAG 2.2, 1.4.3). */
 export const ink = {
   text: '#23201b',
@@ -12,24 +10,6 @@ export const ink = {
   alarm: '#94261a',
   paper: '#fcf9f1',
 } as const;
-
-/** Insulation of conductors; the letter code and the dashes tell them apart without colour. */
-export const conductorInks: Readonly<Record<ColourName, string>> = {
-  black: '#1b1a19',
-  brown: '#6b3f1d',
-  red: '#b3211c',
-  orange: '#d9701a',
-  yellow: '#e3bb24',
-  green: '#2c7a3f',
-  blue: '#275a9c',
-  violet: '#6d4496',
-  grey: '#87857f',
-  white: '#f7f4ec',
-  pink: '#d98a9c',
-  gold: '#a98a3c',
-  turquoise: '#2d9a96',
-  silver: '#b9bcbd',
-};
 
 /** Measures in points, 72 to the inch. */
 export const measure = {

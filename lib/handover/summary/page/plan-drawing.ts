@@ -1,7 +1,7 @@
-import type { PlanDrawing } from '@/lib/wiring';
+import { conductorInks, type PlanDrawing } from '@/lib/wiring';
 import { basisWords } from '../bases';
 import type { DrawingBlock } from '../content';
-import { conductorInks, ink } from './ink';
+import { ink } from './ink';
 import { linesOf } from './lines';
 import type { Making } from './making';
 import { type Pen, styled } from './pen';

@@ -1,8 +1,6 @@
-import type { PlanDrawing } from '@/lib/wiring';
+import type { ColourName } from './colours';
 
-type ColourName = PlanDrawing['wires'][number]['colours'][number];
-
-/** Inks for conductor insulation on white paper; the letter code beside it says the colour to those who do not see it. */
+/** Inks for conductor insulation; the letter code beside it says the colour to those who do not see it. */
 export const conductorInks: Readonly<Record<ColourName, string>> = {
   black: '#1b1a19',
   brown: '#6b3f1d',
