@@ -115,6 +115,9 @@ describe('the whole story of a job, by keyboard', () => {
       r: 'Quiet',
     };
     await page.keyboard.press('Home');
+    await page.waitForFunction(
+      () => document.querySelector('[role="slider"]')?.getAttribute('aria-valuenow') === '0',
+    );
     for (const [key, title] of Object.entries(titles)) {
       await page.keyboard.press(key);
       await page.getByRole('textbox', { name: 'Title of this marker' }).waitFor();
@@ -212,7 +215,7 @@ describe('the whole story of a job, by keyboard', () => {
     await closeSheet(page);
     await page.keyboard.press('Home');
     const now = () => page.locator('[data-now] ').first().textContent();
-    expect(await now()).toContain('Case open');
+    await expect.poll(now).toContain('Case open');
     await page.keyboard.press('End');
     await expect.poll(now).toContain('Quiet');
   });
