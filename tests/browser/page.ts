@@ -59,8 +59,8 @@ export async function expectNoSidewaysScroll(page: Page): Promise<void> {
   expect(wide).toBeLessThanOrEqual(view);
 }
 
-/** Escape puts the sheet away; keys reach the page again once it has gone. */
+/** Escape puts the sheet away; keys reach the page again once it has gone. Notices are dialogs too, but no sheets. */
 export async function closeSheet(page: Page): Promise<void> {
   await page.keyboard.press('Escape');
-  await page.getByRole('dialog').waitFor({ state: 'hidden' });
+  await page.waitForFunction(() => !document.querySelector('[role="dialog"]:not([aria-modal="false"])'));
 }
