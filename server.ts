@@ -11,6 +11,7 @@ import { contentSecurityPolicy, newNonce, plainHeaders } from '@/app/_server/hea
 import { asProblem, problemType } from '@/app/_server/problem';
 import { uploadsIn } from '@/app/_server/uploads';
 import { closeDatabase, openDatabase } from '@/db/open';
+import { keepArchiveAtLeisure } from '@/lib/archive/store';
 import { cutResults, pathOfCut } from '@/lib/handover/store';
 import { filmPathOf, taskResults } from '@/lib/media/store';
 import { listenResults } from '@/lib/narration/store';
@@ -32,8 +33,10 @@ process.env.BENCHTAKE_HOME = home;
 
 const db = openDatabase(home, join('db', 'migrations'));
 clearOldBin(db, Date.now());
-forgetOldTickets(db, dev ? String(Date.now()) : readFileSync(join('dist', 'built-from'), 'utf8'));
+const build = dev ? String(Date.now()) : readFileSync(join('dist', 'built-from'), 'utf8');
+forgetOldTickets(db, build);
 keepTicketsAtLeisure(db);
+keepArchiveAtLeisure(db, build);
 const tasks = startTasks({
   db,
   worker: join(root, 'dist', 'worker.js'),

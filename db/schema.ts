@@ -21,6 +21,7 @@ import type {
   ProposalId,
   ReadingId,
   RecordingId,
+  SavedQuestionId,
   TakeId,
   TaskId,
   TraceId,
@@ -527,3 +528,70 @@ export const madeCuts = sqliteTable(
   },
   (t) => [index('made_cuts_job').on(t.jobId, t.createdAt)],
 );
+
+/**
+ * What can be found in the record, spoken lines apart: its words stand in the index under the same number. All of it
+ * is worked out from the record.
+ */
+export const archiveThings = sqliteTable(
+  'archive_things',
+  {
+    /** Says job and kind too. */
+    id: integer('id').primaryKey(),
+    jobId: text('job_id').$type<JobId>().notNull(),
+    recordId: text('record_id').notNull(),
+    takeId: text('take_id').$type<TakeId>(),
+    ms: integer('ms'),
+    markerKind: text('marker_kind').$type<MarkerKind>(),
+    readingKind: text('reading_kind').$type<ReadingKindId>(),
+    baseValue: real('base_value'),
+  },
+  (t) => [
+    index('archive_things_job').on(t.jobId),
+    index('archive_things_value').on(t.readingKind, t.baseValue),
+  ],
+);
+
+/** Takes as the index of spoken words knows them: what is said in a passage of it has a number made of the take's. */
+export const archiveTakes = sqliteTable(
+  'archive_takes',
+  {
+    id: integer('id').primaryKey(),
+    takeId: text('take_id').$type<TakeId>().notNull(),
+    jobId: text('job_id').$type<JobId>().notNull(),
+    /** Number of the job. */
+    job: integer('job').notNull(),
+    day: text('day').notNull(),
+    /** Passages in the index. */
+    passages: integer('passages').notNull(),
+  },
+  (t) => [uniqueIndex('archive_takes_take').on(t.takeId), index('archive_takes_job').on(t.jobId)],
+);
+
+/** What has to be taken into the archive anew: noted by triggers of the database when the record changes. */
+export const archiveStale = sqliteTable(
+  'archive_stale',
+  {
+    jobId: text('job_id').$type<JobId>().notNull(),
+    /** The take whose spoken lines changed; empty for the record beside them. */
+    takeId: text('take_id').$type<TakeId | ''>().notNull(),
+    /** Not changed, but prepared by older rules: it may wait. */
+    atLeisure: integer('at_leisure', { mode: 'boolean' }).notNull(),
+  },
+  (t) => [
+    uniqueIndex('archive_stale_part').on(t.jobId, t.takeId),
+    index('archive_stale_when').on(t.atLeisure),
+  ],
+);
+
+/** Every word that was taken in, for the nearest one to a slip of typing. */
+export const archiveVocabulary = sqliteTable('archive_vocabulary', { word: text('word').primaryKey() });
+
+/** Questions that the repairer keeps: the address of the archive page says them. */
+export const savedQuestions = sqliteTable('saved_questions', {
+  id: text('id').$type<SavedQuestionId>().primaryKey(),
+  title: text('title').notNull(),
+  /** What stands behind the question mark of the address. */
+  search: text('search').notNull(),
+  createdAt,
+});

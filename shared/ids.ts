@@ -24,6 +24,7 @@ export const workItemIdSchema = opaque.brand<'work item'>();
 export const partIdSchema = opaque.brand<'part'>();
 export const handOverIdSchema = opaque.brand<'hand-over'>();
 export const madeCutIdSchema = opaque.brand<'made cut'>();
+export const savedQuestionIdSchema = opaque.brand<'saved question'>();
 
 export type JobId = z.infer<typeof jobIdSchema>;
 export type TakeId = z.infer<typeof takeIdSchema>;
@@ -46,3 +47,4 @@ export type WorkItemId = z.infer<typeof workItemIdSchema>;
 export type PartId = z.infer<typeof partIdSchema>;
 export type HandOverId = z.infer<typeof handOverIdSchema>;
 export type MadeCutId = z.infer<typeof madeCutIdSchema>;
+export type SavedQuestionId = z.infer<typeof savedQuestionIdSchema>;

@@ -16,8 +16,16 @@ interface Erasing {
 
 /** Rows that are read at once. */
 const atOnce = 500;
-/** The history is rewritten by its own rules; kept tickets are worked out anew; migrations hold no words. */
-const apart: ReadonlySet<string> = new Set(['changes', 'kept_tickets', '__drizzle_migrations']);
+/**
+ * The history is rewritten by its own rules; kept tickets and the archive's words are worked out anew; migrations hold
+ * no words.
+ */
+const apart: ReadonlySet<string> = new Set([
+  'changes',
+  'kept_tickets',
+  'archive_vocabulary',
+  '__drizzle_migrations',
+]);
 
 const tablesSchema = z.array(z.object({ name: z.string(), type: z.string(), schema: z.string() }));
 const rowsSchema = z.array(z.looseObject({ rowid: z.int() }));

@@ -1,4 +1,5 @@
 import type { Database } from '@/db/open';
+import { forgetChangedWords } from '@/lib/archive/store';
 import type { Erased } from '@/shared/clients';
 import type { ClientId } from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
@@ -38,6 +39,7 @@ export function eraseClient(db: Database, id: ClientId, typed: string): Erased {
   // Zeroes over what is deleted, from before the first row is touched.
   db.$client.pragma('secure_delete = on');
   const texts = db.transaction(() => scrubEverything(db, { clientIds: person.ids, scrubber, whose }));
+  forgetChangedWords(db);
   clearFreedPages(db);
   renewBackups(db);
   keepTicketsAtLeisure(db);

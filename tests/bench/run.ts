@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { startApp } from '../app';
 import { nameFolder } from '../http/client';
+import { archive } from './archive';
 import { cut } from './cut';
 import { film } from './film';
 import { narration } from './narration';
@@ -21,7 +22,7 @@ const rows: Row[] = [];
 const failures: string[] = [];
 try {
   await nameFolder(app, cache);
-  for (const group of [rack, wiring, narration, sound, film, cut, page, zoom]) {
+  for (const group of [rack, archive, wiring, narration, sound, film, cut, page, zoom]) {
     try {
       rows.push(...(await group(app)));
     } catch (error) {

@@ -121,6 +121,35 @@ describe('what is kept of a ticket', () => {
   });
 });
 
+describe('what is to be taken into the archive anew', () => {
+  it('is noted when anything changes that can be found, in every table that it stands in', () => {
+    const db = openDatabase(newHome(), 'db/migrations');
+    const watched = db.$client
+      .prepare("select distinct tbl_name from sqlite_master where type = 'trigger' and name like '%_stale'")
+      .pluck()
+      .all();
+    expect(new Set(watched)).toEqual(
+      new Set([
+        ...['jobs', 'clients', 'instruments', 'claims', 'folders', 'recordings', 'takes', 'markers'],
+        ...['readings', 'traces', 'outcomes', 'work_items', 'parts', 'narration_lines'],
+      ]),
+    );
+  });
+
+  it('is all that an older database holds', () => {
+    const home = newHome();
+    fill(openDatabase(home, upTo('0003_hand_over')).$client);
+    closeDatabase();
+    const { $client } = openDatabase(home, 'db/migrations');
+    const all = $client.prepare(
+      "select id as job_id, '' as take_id from jobs union all select job_id, id from takes order by 1, 2",
+    );
+    const noted = $client.prepare('select job_id, take_id from archive_stale order by 1, 2');
+    expect(noted.all()).toEqual(all.all());
+    expect(noted.all()).not.toEqual([]);
+  });
+});
+
 describe('opening the database', () => {
   it('sets what keeps the record safe', () => {
     const { $client } = openDatabase(newHome(), 'db/migrations');
@@ -146,7 +175,7 @@ describe('opening the database', () => {
     older.pragma('foreign_keys = OFF');
     const tables = older
       .prepare(
-        "select name from sqlite_master where type = 'table' and name not in ('settings', '__drizzle_migrations')",
+        "select name from pragma_table_list where schema = 'main' and type in ('table', 'virtual') and name not like 'sqlite_%' and name not in ('settings', '__drizzle_migrations')",
       )
       .pluck()
       .all();

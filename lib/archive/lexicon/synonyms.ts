@@ -1,0 +1,297 @@
+/**
+ * Words of the trade that mean the same, one group a line; common practice, no source.
+ *
+ *   kept < broader, broader = said, said, said
+ *
+ * `kept` is the one word that stands in the index for all that is said, itself included. A `broader` word is kept
+ * beside it, so that a question for the broader one meets it too. Word forms, plurals, hyphens, number words and
+ * small words ("the", "of") need no entry of their own.
+ */
+export const synonymLines = `
+# Cables, conductors, colours
+fourconductor < conductor = four conductor, four wire, four core, four lead, quad core, four way cable, four conductor cable, multi conductor, multiconductor, multi core, multicore, four plus shield, four and shield, four with shield
+twoconductor < conductor = two conductor, two wire, two core, twin core, two conductor and shield, twin and screen
+singleconductor < conductor = single conductor, one conductor, one wire, single core, braided single, braided lead, vintage braid, push back cloth braid
+conductor = wire, lead, core, strand, flying lead
+cable = cord, flex, loom lead, patch cable, patch lead, instrument lead, guitar lead
+loom = harness, wiring loom, wiring harness, prewired, whole wiring
+colourcode = colour code, wire colour, colour coding, colour of wire, wire code
+bare = bare wire, naked wire, drain wire, shield wire, screen wire, uninsulated, braid wire
+shielding = shield, screening, screen, copper foil, copper tape, foil lined, shielding paint, conductive paint, graphite paint, foil tape
+trace = tracing, work out wire, work out wiring, figure out wire, figure out wiring, figure out colour, work out colour, map conductor, map out conductor, identify wire, identify conductor, find out which wire, sort out wire, buzz out, ring out, suss out
+pinout = pin out, pin assignment, pin order, lead out, pin connection
+wiringplan = rewire, wire up, rewiring, hook up, hookup, circuit diagram, wiring diagram, schematic, wiring plan, wiring scheme
+
+# Pickups
+pickup = pick up, p u, pups, pup
+humbucker < pickup = hum bucker, hum bucking, humbucking, double coil, twin coil, two coil, dual coil, double bobbin
+singlecoil < pickup = single coil, single coil pickup, one coil
+coil = bobbin, winding
+coilsplit = coil split, coil tap, split coil, tapped coil, coil cut, coil tapped, split humbucker, push pull split, half humbucker, single coil mode, split mode
+series = one after other
+parallel = side by side coil
+outofphase = out of phase, phase reversed, reverse phase, reversed polarity, wrong phase, opposite phase, antiphase, anti phase, phase problem, phase issue, wrong polarity, polarity reversed, polarity swapped, phase cancellation
+hollow = no bass, hollow sound, thin sound, sound thin, nasal, nasally, honky, quacky, weedy, tinny, no bottom end, no low end, no bass together, thin together, sound hollow, lost bottom, thin middle, bass disappear, lack body, sounds like a telephone, like a transistor radio, like a tin can
+polarity = phase, phasing, kick test, coil direction, winding direction, polarity kick
+deadcoil < coil = dead coil, open coil, coil open, broken winding, open winding, winding open, break in winding, coil reads open, open circuit coil, no reading coil, coil gone
+rewind = rewound, rewinding, wind coil again, re wind, new winding, coil rewind
+magnet = alnico, ceramic magnet, bar magnet, magnetised, slug magnet
+polepiece = pole piece, pole screw, pole, slug, adjustable pole
+microphonic = microphonics, squealing pickup, pickup squeal, howling, howl, pickup whistle, microphony, ringing valve
+waxpotting = wax, waxed, wax potted, dip in wax, wax potting, dipped in wax, potted in wax, paraffin, dunk in wax
+pickupheight < pickup = pickup height, pole gap, pickup gap, distance to pole, raise pickup, lower pickup, height of pickup, pickup distance
+piezo < pickup = undersaddle, under saddle pickup, bridge transducer, transducer, saddle pickup, contact pickup, stick on pickup, saddle strip
+preamp = pre amp, pre amplifier, onboard electronics, active electronics, active circuit, onboard preamp, buffer board, active eq
+balance = uneven volume, string to string balance, string balance, quieter string, one string quiet, one string louder, imbalance, unbalanced, uneven output, string drops out, string weaker
+outputlow < weak = low output, weak output, quiet output, lost volume, output drop, half volume, not loud enough, volume dropped, volume drop, lacks volume, loss of volume, no power left, lost power
+baseplate = base plate, pickup cover, metal cover, cover plate
+
+# Noise
+hum = humming, mains hum, sixty cycle, fifty cycle, 60 cycle hum, drone, droning, low hum, hundred hertz, 50hz, 60hz, 100hz, 120hz
+groundloop < hum, ground = ground loop, earth loop, hum loop
+buzz = bees, wasps, electrical buzz, buzzing noise, buzzing
+noise = noisy, hiss, hissing, static, interference, background noise, hash
+crackle = scratchy, crackly, crackling, scratching noise, scratchy pot, noisy pot, crackly pot, noisy control, dirty pot, dirty control, scratchy volume, scratchy tone, scratchy when turned, rustle when turned, sandy, gritty pot, crackling volume, crackling tone, noise when turning, spluttering, sputter, frying noise, bacon noise, rustling, rustle, scratch when turned, noisy when turned, scritch
+popping = pop, thump, thumping, click, clicking, switch pop, ticking
+squeal = screech, feedback, feeding back, oscillation, oscillate, whistle, motorboating, motor boating, putt putt, scream, shriek, shrieks, screams
+noearth < ground = no ground, no earth, unearthed, ungrounded, not earthed, not grounded, missing ground, missing earth, lost ground, ground wire broken, earth wire broken, ground wire off, earth wire off, ground fallen off, earth fallen off, earth lead broken, broken earth, broken ground, lost its earth, ground came off, earth came off
+bridgeground < ground = bridge ground, bridge earth, string ground, string earth, earth string, ground string, tailpiece ground, tailpiece earth, bridge ground wire, bridge earth wire, earth to bridge, ground to bridge, wire under bridge
+touchhum < hum = hum stops when touched, stops when I touch, goes away when touched, quieter when touched, goes when I touch string, stops when I touch string, buzz until touch, hum until touch, take my hands off, hands off string, let go of string, when touch metal, when I touch string
+ground = earth, gnd, earthing, grounding, common ground, common, earthed, grounded, earth wire, ground wire, 0v
+chassis < ground = metalwork, chassis ground
+rfi < noise = radio station, picks up radio, taxi radio, hear radio, radio pickup, phone interference, radio interference
+
+# Controls, switches, sockets, solder
+pot = potentiometer, control, knob, pots, rotary control, variable resistor, pan pot, blend pot
+volumepot < pot, volume = volume pot, volume control, volume knob, master volume control, volume potentiometer
+tonepot < pot, tone = tone pot, tone control, tone knob, tone potentiometer
+taper = log pot, audio taper, linear, log taper, linear taper, comes on all at once, all at once, on off volume, logarithmic, anti log, jumps to full, nothing then full, jumps from nothing to full, all or nothing
+contactcleaner = contact cleaner, switch cleaner, pot cleaner, deoxidiser, deoxidizer, cleaning spray, squirt of cleaner, flush pot, contact spray, squirt, clean pot, switch lubricant, flushed out, cleaned the pots
+treblebleed < capacitor = treble bleed, bright cap, volume mod, treble bypass, muddy when turned down, dull when turned down, loses treble when turned down, loses highs when turned down
+muffled = muddy, dull, woolly, no treble, lost treble, lost its top end, no top end, dark sound, lost highs, no highs, blanket over, loses top, dead treble, lost sparkle
+capacitor = cap, condenser, caps, capacitors
+tonecap < capacitor, tone = tone cap, tone capacitor, tone condenser
+switch = toggle, selector, blade switch, lever switch, pickup selector, selector switch, three way, five way, three way switch, five way switch, toggle switch
+pushpull < switch, pot = push pull, pull pot, push push, pull switch, pull up pot
+jack = output jack, output socket, jack socket, socket, input jack, input socket, output connector, jack plate, jack cup, guitar socket, where lead goes in, where cable plugs in, lead socket
+barreljack < jack = barrel jack, end pin jack, endpin jack, strap jack, strap pin jack
+loosejack < jack = loose jack, loose socket, jack loose, socket loose, jack spins, jack turns, jack rotates, socket spins, wobbly jack, wobbly socket, plug falls out, lead falls out, cable falls out, jack nut loose, plug does not stay in, plug falling out, lead keeps dropping out, socket pulled out, jack pulled through, jack fell inside, jack fell in, socket fell in, input wobbles
+cutsout = intermittent, cutting out, cuts out, cut out, drops out, comes and goes, coming and going, on and off, dropout, drop out, goes dead sometimes, wiggle, waggle, works when held, cuts intermittently, hold the lead just so, jiggle, hold plug, hold cable, tap it and it works
+dryjoint < joint = dry joint, cold joint, cold solder, bad solder, dry solder, bad joint, poor joint, cracked joint, solder cracked, cracked solder, ring crack, failed joint, grey joint, dull joint, cold solder joint, dry solder joint, bad solder joint, solder joint cracked, disturbed joint
+joint = solder joint, soldered joint, soldered connection, solder connection, connection
+solder = soldering, resolder, resoldered, reflow, reflowed, flow solder, touched up joint, soldered on, sweat joint, re solder, re flow, fresh solder
+brokenwire < conductor = broken wire, wire broken, wire off, wire came off, wire fallen off, wire detached, loose wire, wire loose, detached wire, lead broken, broken lead, severed wire, snapped wire, wire snapped, wire pulled off, broken strand, lead off, lead came off
+shortcircuit = short circuit, shorted, short, shorting, short to ground, dead short, touching ground, shorts out, short out, whisker
+opencircuit = open circuit, no continuity, over range, no connection, infinite, open line, ol
+nosound = no sound, no signal, no output, dead, completely dead, silent, nothing comes out, totally dead, not a peep, no signal at all, doesn't work at all, gives nothing, mute, won't make a sound, stone dead, lost all sound, gone quiet, gone silent, stopped working, doesn't make any sound
+continuity = beep test, beeper, continuity test, bleeper, beeps, continuity tester
+ohmmeter = meter, multimeter, dmm, ohm meter, test meter
+battery = pp3, cell, batteries, power source
+batterydrain < battery = flat battery, battery drain, eats battery, battery dies, battery flat, battery dead, battery goes flat, kills battery, battery drained, goes through battery, battery empty, drain battery, chews through battery, battery runs down
+batteryleak < battery = leaking battery, battery leaked, battery acid, corroded battery, battery corrosion, green crust, battery fur, white fuzz, white powder, battery goo, white crust, battery juice
+corrosion = corroded, verdigris, oxidised, oxidation, tarnish, tarnished, rust, rusted, green fur, oxide, pitting, rusty
+resistance = ohm reading, dcr, dc resistance, resistance reading, k reading
+capacitance = capacity
+led = pilot light, pilot lamp, indicator, jewel light, panel lamp, indicator lamp
+
+# Amplifiers and pedals
+amplifier = amp, combo, amp head
+valve = tube, vacuum tube, bottle, electron tube
+powervalve < valve = power valve, power tube, output valve, output tube, el84, 6bq5, el34, 6ca7, 6l6, 6v6, kt66, kt88, 6550, 5881
+preampvalve < valve = preamp valve, preamp tube, ecc83, 12ax7, ecc81, 12at7, ecc82, 12au7, phase splitter valve, phase inverter valve
+rectifier = rectifier valve, rectifier tube, gz34, 5ar4, 5y3, diode bridge, bridge rectifier
+redplating = red plating, red plate, plate glowing, glows red, glowing red, cherry red, glowing valve, glowing plate, valve glows, runs too hot, cherry plate, plates red, turns red, runs red, overheating valve, anode glowing, valves glow, tube glowing, tubes glow red, orange plates
+bias = biasing, idle current, rebias, cathode current, bias current, set bias, quiescent current, bias point
+heater = filament, heater supply, heater wire, heaters
+platevoltage = plate voltage, anode voltage, b plus, ht, high tension, ht voltage, plate volts, high voltage rail
+anode = plate
+filtercap < capacitor = filter cap, filter capacitor, reservoir cap, reservoir capacitor, smoothing cap, smoothing capacitor, main filter, electrolytic, electrolytics, power supply cap, recap, recapped, mains filter cap, reservoir, smoothing
+couplingcap < capacitor = coupling cap, coupling capacitor, leaky cap, leaking cap, leaky capacitor, leaky coupling cap, leaking capacitor, dc on grid, signal cap, leaky coupling capacitor
+discharge = drain cap, bleed down, discharged, bleed cap, drained cap, drain capacitor
+transformer = output transformer, mains transformer, power transformer, tranny
+fuse = mains fuse, ht fuse, fuse holder, slow blow
+fuseblows < fuse = fuse blows, blows fuse, blew fuse, fuse gone, blown fuse, keeps blowing fuse, pops fuse, takes out fuse, fuse blew, fuse keeps blowing, trips breaker, trips the rcd, takes fuses
+speaker = loudspeaker, driver, cone, speaker cone, voice coil
+blownspeaker < speaker = blown speaker, speaker blown, rubbing voice coil, voice coil rub, torn cone, speaker rubs, cone torn, ripped cone, split cone, speaker rattle, farty speaker, speaker farts, flapping cone, speaker open
+reverb = spring reverb, reverb tank, reverb tray, reverb spring
+standby = standby switch
+mainslead = mains lead, mains cable, power cord, mains flex, power lead, mains cord, two pin plug, mains plug, three core mains, power cable
+scope = oscilloscope
+dummyload = dummy load, load resistor
+variac = variable transformer, lamp limiter, bulb limiter, light bulb limiter, current limiter
+transistor = fet, jfet, bipolar, germanium
+opamp = op amp, ic, integrated circuit, power chip, amp chip
+pcb = circuit board, printed circuit, board, circuit card, tag board, turret board
+trackrepair < pcb = lifted track, broken track, lifted pad, cracked trace, pcb trace, trace repair, track repair, copper track, burnt track, cracked board
+powersocket = dc jack, power jack, dc socket, power socket, barrel connector
+adapter = adaptor, power supply, wall wart, psu, power brick
+footswitch < switch = foot switch, stomp switch, three pole switch, 3pdt, bypass switch, stomp
+distort = distortion, fuzzy, farty, blatty, breaking up, distorts, dirty sound, broken up, fizzy, crossover distortion, flabby, ratty, fart, farts, spits, gargles, raspy, rasp
+effectsloop = effects loop, fx loop, send return, send and return
+volumefade = fades, fades out, dies away, fades after, goes quiet after, gets quiet, dies after, fading, quieter as it warms, dies after ten minutes, dies when hot, dies when warm, quieter and quieter, sags
+burningsmell = burning smell, smells burnt, smoke, smoking, burnt smell, smell of burning, smell of hot, magic smoke, smokes, smells hot
+hotchassis < chassis = tingle, gives shock, electric shock, get a shock, tingles, lip shock, mains shock, zap, zaps, gets zapped, shock, got a belt
+
+# Action, neck, frets, nut
+stringheight = action, string height, height of strings, string clearance, strings too high, high action, low action, action too high, hard to press, hard to play, hard to fret, hurts fingers, stiff to play, strings far from the board, strings too far, sky high, egg slicer, cheese cutter, hard on fingers, fingers hurt, hard work to play, strings miles off the board, hard to hold down, hard to fret chords, strings off the board
+relief = neck relief, neck bow, forward bow, neck curve, up bow, upbow, banana neck, bowed neck, neck bowed, neck bend, neck curvature, concave neck, too much relief, neck pulled forward, neck straightness, neck dished
+backbow < relief = back bow, backbow, reverse bow, convex neck, neck bent back, no relief, hump back neck, neck arches back, back bowed
+trussrod = truss rod, truss, neck rod, rod nut, rod adjust, adjust neck, truss nut, hex nut in neck, tension rod
+stuckrod < trussrod = stuck rod, rod stuck, rod nut seized, rod seized, stuck truss rod, truss rod stuck, truss rod seized, seized rod, rod won't turn, truss rod won't turn, rod broken, truss rod broken, snapped rod, stripped rod nut, stripped truss rod, rod at end, maxed out rod, truss rod maxed out, rod nut rounded, rounded rod nut, seized truss rod, stripped truss nut
+necktwist = twisted neck, neck twist, warped neck, neck warped, neck warp, neck corkscrew, propeller neck, twisted like a propeller
+neckangle = neck angle, neck set, neck pitch, neck back angle, neck pulled up
+neckreset = neck reset, reset neck, reset the neck, steam neck off, take neck off and reset, neck taken off, neck off
+neckjoint = neck joint, dovetail, mortise and tenon, neck pocket, heel joint, neck heel, bolt on neck, neck bolt
+shim = neck shim, wedge in pocket, card under neck, wedge, tapered wedge, packing piece
+looseneck = loose neck, neck loose, neck moves, neck wobble, neck shifts, gap at heel, heel gap, neck coming off, neck lifting, heel opening
+brokenhead = broken headstock, headstock break, snapped headstock, headstock snapped, cracked headstock, headstock crack, head broke off, head came off, headstock broken off, broken neck, neck broke, snapped neck, neck snapped, broken peghead, head snapped off, broke its neck, scroll broken, broken scroll, head off, head fell off, snapped at the headstock, snapped at the nut, headstock hanging off, headstock cracked, cracked behind the nut, break behind the nut
+headstock = peghead, peg head, head stock
+fingerboard = fretboard, finger board, fret board, ebony board, board of neck
+fret = frets, fretting
+fretbuzz < fret = fret buzz, string buzz, buzzing fret, rattles on fret, buzzes on fret, strings rattle, frets out, fret rattle, choking out, notes choke, choke, chokes out, buzzes up the neck, buzz when played open, open string buzz, frets buzz, buzzing string, strings buzz, zing, sitar sound, sitar, string sizzles, string rattle
+frethigh < fret = high fret, fret high, proud fret, lifted fret, lifting fret, raised fret, loose fret, fret lifting, fret popped up, sprung fret, popped fret, fret not seated, fret standing proud, fret springs up, fret ends lifting, fret sticks up, fret pops up, fret sits high, hump in one fret
+fretlevel < fret = fret level, fret dress, level frets, levelling frets, fret levelling, fret mill, stone frets, dress frets, recrown, crown frets, crowning, fret dressing, fret stone, level crown polish, fret crown, fretwork, dress and polish
+refret < fret = refretted, refretting, re fret, new frets, replace frets, fret replacement, partial refret, fret job, put frets in, new fretwire
+fretwear < fret = worn frets, fret wear, dents in frets, grooves in frets, fret worn, pitted frets, flat frets, frets flat, divots, worn down frets, grooved frets, notched frets, fret dents, frets worn
+fretsprout < fret = fret sprout, sharp fret ends, fret ends sharp, fret ends stick out, sharp frets, frets stick out, fret end, frets catch hand, frets scratch hand, scratches my hand, scratches hand, sharp edges, rough fret ends, cuts hand, cuts my fingers, ends poke out, fret ends poke, frets poke out, frets sticking out, frets like a saw, frets like a cheese grater
+fretrocker = fret rocker, rocker, rocking straightedge
+straightedge = straight edge, notched straight edge, ruler, notched straightedge
+fallaway = fall away, ski jump, hump at body joint, rising tongue, body hump, fourteenth fret hump, heel hump, hump, tongue rise, ski ramp
+nut = top nut, bone nut, string nut
+nutslot < nut = nut slot, string slot, slot in nut, slot depth, nut slot depth, nut file, nut groove
+nutlow < nutslot, nut = low nut, nut too low, slot too low, slot too deep, nut slot too deep, nut worn, worn nut, deep nut slot, slot worn, worn nut slot, nut slot worn, low nut slot, nut cut too deep
+nuthigh < nutslot, nut = high nut, nut too high, slot too high, nut slot too high, slots too shallow, high at the nut, hard first fret, stiff at first fret, hard to press at the first fret, high nut slot, first position stiff, nut slots high, fingers hurt at the first fret, hurts first fret, first fret hard, first fret sharp, sharp at first fret, open chords sharp, sharp in first position, open chords sour
+nutbind < nutslot, nut = nut binds, binding nut, string pings, nut pinch, nut pinching, pinging, ping when tuning, string binds, string sticks in nut, sticking in nut, catches in nut, ping, creak when tuning, grabbing, tight slot, slot pinches, slots pinching, strings grab, hangs up in the nut, nut sticks, squeaks at the nut
+slotfill < nutslot, nut = fill slot, slot filling, bone dust, superglue and bone dust, baking soda, fill nut slot, nut repair, bicarb, bone powder, refill slot
+newnut < nut = new nut, nut replacement, replace nut, made a nut, cut nut, fit nut, nut made, nut blank, bone blank, nut fitted
+graphite = pencil lead, lubricant, lubricate, nut lube, nut grease, lube, pencil in slots
+intonation = intonate, plays sharp, plays flat, sharp up the neck, plays sharp up the neck, plays flat up the neck, out of tune up the neck, not in tune with itself, octave out, octaves off, twelfth fret sharp, twelfth fret flat, sharp at the twelfth, flat at the twelfth, chords sound sour, out of tune higher up, sour chords, harmonic differs, octave sharp, octave flat, chords out of tune, sour up the neck, out further up, notes out up the neck, octave out of tune, sharp at 12, flat at 12
+compensation = compensated, compensate, saddle compensation, compensated saddle, compensated nut, offset saddle
+tuningdrift = won't stay in tune, goes out of tune, doesn't hold tune, tuning problem, tuning stability, detunes, drifts out of tune, loses tuning, doesn't stay in tune, keeps going out of tune, tuning slips, won't hold tune, tuning unstable, doesn't come back in tune, tuning drift, tuning wanders, returns sharp, comes back sharp, comes back flat, slips out of tune, keeps going flat, never in tune, not holding pitch, doesn't hold pitch, hold tune, stay in tune, goes flat, goes sharp, out of tune after bending, out of tune after whammy, retuning, retune after every song
+deadspot = dead spot, dead note, note dies, no sustain, note dies quickly, dead fret, sustain lost, lacks sustain, notes die away, note thuds, thuddy note, short sustain, thud, plunk, plunky, dull note, note chokes off, dies too fast
+wolf = wolf note, wolf tone, wolfing, growling note, note stutters, wolf eliminator, wolf suppressor, growl, stutter, stutters, stuttering, warbles, warble
+harmonics = overtone, twelfth fret harmonic
+stringbreak < string = breaks strings, string breakage, strings snap, keeps breaking strings, snaps strings, string broke, string breaking, breaks the same string, goes through strings, strings break, keeps snapping strings, string snapped
+string = strings, restring, new strings, set of strings, gauge of strings, string change
+stringgauge < string = string gauge, heavier strings, lighter strings, gauge set, heavy gauge, light gauge
+setup = set up, full setup, adjustment, adjust, regulate, regulation, going over, playability
+radius = board radius, fingerboard radius, radiused, camber, radius gauge
+scalelength = scale length, string length, mensur, stop length, vibrating length
+
+# Bridge, saddle, hardware
+bridge = bridge plate assembly, bridges
+bridgelift < bridge = lifting bridge, bridge lifting, bridge lifted, bridge coming off, bridge came off, bridge peeling, bridge loose, loose bridge, bridge off, gap behind bridge, bridge gap, bridge coming unglued, bridge pulling up, reglue bridge, bridge reglue, bridge unglued, bridge ripped off, bridge tearing, bridge letting go, paper under the bridge, gap under bridge, glue bridge back, gap opened behind bridge, bridge peeling up, bridge pulled off, bridge flew off, can slide paper under
+bridgeplate = bridge plate, chewed bridge plate, worn bridge plate, ball end holes, bridge patch
+bridgepin = bridge pin, string peg, pins pop out, pin
+saddle = bridge bone, saddle bone, bone saddle
+saddlelow < saddle = lower saddle, saddle lowered, sand saddle, shave saddle, saddle too high, take down the saddle, saddle taken down, saddle sanded
+saddleworn < saddle = worn saddle, grooved saddle, saddle groove, burr on saddle, sharp saddle, rough saddle, saddle burr, burr, sharp edge on saddle, saddle edge
+saddlelean < saddle = leaning saddle, saddle leans, loose saddle, saddle slot too wide, saddle tips, saddle loose, saddle tilts
+saddlerattle < saddle = saddle rattle, loose saddle screw, saddle screw loose, saddle spring, height screw, grub screw rattle, rattling saddle, saddle screw rattle
+tailpiece = stop bar, stoptail, trapeze, tail piece, stop tail
+tremolo = vibrato, whammy, trem, tremolo bridge, vibrato arm, whammy bar, wang bar, vibrato bridge, trem block, tremolo arm, vibrato tailpiece
+floating = floating trem, floating bridge, knife edge, floating tremolo, locking tremolo, double locking, knife edges, locking vibrato
+springclaw = spring claw, claw screw, trem spring, tremolo spring, claw
+tuner = machine head, machinehead, tuning machine, tuning peg, tuning key, tuning head, tuning post, machine, gear, geared peg, string post
+tunerslip < tuner = loose tuner, tuner slips, stripped tuner, slipping tuner, worn gear, tuner loose, loose machine head, worn tuner, tuner spins, stripped gear, tuner bushing loose, play in the tuner, gear slips, tuner stiff, bent tuner, stiff tuner, bent post, sloppy gear
+peg = violin peg, friction peg, wooden peg, fiddle peg
+pegslip < peg = peg slips, slipping peg, peg won't hold, pegs unwind, sticking peg, peg sticks, peg stuck, peg jammed, stuck peg, peg keeps slipping, peg will not hold, pegs slip, peg slipping, peg stay put, peg spins back, peg pops out, peg turns back, peg unwinds, peg creeps
+pegdope < peg = peg paste, peg compound, peg soap, peg dope, chalk and soap, chalk on the peg, peg lubricant
+pegbush < peg = bush peg hole, peg bushing, peg hole bushed, oversize peg, ream peg, peg reamer, worn peg hole, peg bush, new pegs, peg box crack, rebush
+strapbutton = strap button, strap pin, end button, strap peg, strap knob, strap lock, end pin button
+stripped = stripped screw, stripped hole, screw hole stripped, screw spins, screw hole worn, enlarged screw hole, loose screw hole, thread stripped, stripped thread, won't bite, screw won't tighten, nothing to bite, spinning screw, screw pulls out, screw came out
+plugfill = plug and redrill, dowel, dowelled, toothpick, matchstick, fill and drill, cocktail stick, plug hole, plugged and drilled, fill screw hole
+pickguard = scratchplate, scratch plate, pick guard, finger rest
+violin = fiddle
+screw = bolt, machine screw, fastener, grub screw, set screw
+rattle = rattling, loose part, something loose, rattles, sympathetic rattle, jingle, loose rattling, rattles when shaken, clatter, tinkle
+knobloose = loose knob, knob loose, knob slips, knob comes off, knob falls off, knob fell off
+
+# Wood, glue, body
+crack = split, cracked, fissure, hairline, splitting, opening up, open crack
+topcrack < crack = top crack, crack in top, cracked top, split top, soundboard crack, top split, crack in the soundboard, cracked belly, belly crack, crack in front, line in the top, crack along the grain, split along the grain
+sidecrack < crack = side crack, rib crack, cracked side, cracked rib, crack in side, split side, crack in rib
+backcrack < crack = back crack, crack in back, cracked back, split back
+pickguardcrack < crack = pickguard crack, crack beside the pickguard, shrunk pickguard
+cleat = crack cleat, stud, patch inside, reinforcing patch, diamond patch, cleated, studs inside
+brace = strut, bracing, bar inside, tone bar, struts, fan brace, x brace
+loosebrace < brace = loose brace, brace loose, brace came loose, brace off, unglued brace, brace lifting, brace unglued, loose strut, strut loose, brace detached, brace let go, popped brace, rattle inside, knocking inside, loose bar inside, brace has come away, broken brace, strut came away, brace rattle
+seamopen = open seam, seam open, seam opened, open joint, seam separation, seam split, edge open, back coming off, binding seam open, centre seam, centre joint open, opened up along the edge, top coming away, opened at the edge, loose seam, back lifting, coming apart at the edge, unglued edge, edge unglued, open edge, seam come apart, coming apart, separated, can get a card in
+bellying = belly, bulge, bulging top, top bulge, top bellying, dome behind the bridge, top pulled up, swollen top, bulges, belly bulge, top lifting behind the bridge, bellied, top swollen, top domed, top humped, lump behind bridge
+sunken = sunken top, sunk top, top sinking, top collapsed, dip in top, collapsed top, concave top, dip in front of bridge, caved, sinking
+soundpost = sound post, post inside, post in violin
+soundpostdown < soundpost = post fell over, soundpost fell, post fallen, post down, sound post fell, post has fallen, soundpost down, rattling inside violin, soundpost fallen, post came down, post knocked over, soundpost fell over, stick rattling about inside, stick fell down inside, little stick inside
+postset < soundpost = set soundpost, post setter, post setting, refit soundpost, soundpost set, post adjusted, soundpost adjustment, post moved, stood the post up, new soundpost, put post back up
+bassbar = bass bar
+bow = violin bow, fiddle bow, cello bow, bow stick
+rehair < bow = bow rehair, re hair, bow hair, rehaired, new hair, horsehair
+frog < bow = bow frog, bow screw, bow eyelet, bow button, frog eyelet
+endpin = end pin, spike, tail spike, cello spike, endpin spike
+tailgut = tail gut, tail cord, tail wire, tailpiece cord, tailgut cord
+chinrest = chin rest, chin rest clamp
+fineadjuster = fine tuner, fine adjuster
+bridgewarp < bridge = bridge leaning, warped bridge, bent bridge, bridge bent, leaning bridge, bridge warped, bridge falls over, bridge fell over, bridge tilting
+newbridge < bridge = new bridge, bridge cut, bridge blank, fit bridge, cut bridge, bridge feet, bridge carved, replacement bridge, bridge fitted
+dried = dry wood, dried out, low humidity, dehydrated, shrunk, shrinkage, central heating, dry winter, dry air, desiccated, dry
+humidify = humidifier, humidity, rehydrate, humid, damp sponge, wet sponge, soundhole humidifier, moisture
+damp = wet, water damage, flood, swollen, swelled up, got wet, soaked, rain, leaky roof, damp cellar, left in the garage, left in the shed, stored in a loft, flooded
+glue = adhesive, reglue, glued, stick back, stuck down, bonded, bond, glue up, re glue, cement
+hideglue < glue = hide glue, hot hide glue, animal glue, bone glue, pearl glue, fish glue, hot glue pot
+superglue < glue = super glue, ca glue, cyanoacrylate, thin ca
+woodglue < glue = wood glue, white glue, yellow glue, aliphatic, pva, carpenters glue
+epoxy < glue = two part glue, resin
+clamp = cramp, clamped, cauls, caul, clamping, cam clamp
+steam = heat and moisture, steaming, hot knife, heat gun, heat lamp, heating blanket, heat blanket
+binding = edge binding, purfling, binding strip, body binding, neck binding
+bindingloose < binding = loose binding, binding came off, binding gap, binding lifting, binding pulled away, shrunk binding, binding shrinkage, binding peeling, binding rot, crumbling binding, binding off, binding coming away, binding come off, binding shrunk
+inlay = marker dot, fret marker, position dot, position marker, dot inlay, pearl dot, abalone, mother of pearl
+splice = spliced, scarf, graft, scarf joint, new wood let in, wood let in, spline, backstrap
+finish = lacquer, varnish, nitro, nitrocellulose, shellac, polish, french polish, clear coat, paint, paintwork
+finishdamage < finish = finish crack, lacquer check, crazing, checking, ding, dent, chip, scratch, scuffed, scrape, finish chip, chipped finish, flaking finish, sticky finish, cloudy finish, bloom in finish, white bloom, melted finish, rubber stand mark, lacquer crack, chipped lacquer, chipped paint
+touchup < finish = drop fill, drop filled, touch up, lacquer repair, finish repair, spot repair, overspray, respray, buff, buffed, refinish, retouch, refinished, steam out dent
+clean = cleaned, cleaning, degrease, wash, grime, gunk, dirty, filthy, wipe down
+mould = mouldy, mildew, musty
+woodworm = worm, worm holes, beetle, borer
+fingerboardoil = oiled board, fretboard oil, lemon oil, oil fingerboard, condition board, thirsty board, conditioned board
+planed = plane board, level fingerboard, board levelled, fingerboard shoot, shoot the board, planing, dressing the board, fingerboard planed, reshape fingerboard, dress fingerboard, fingerboard dressed
+router = cavity, routed, control cavity, routing
+heatset = heat press, heat straighten, neck heater, heated straight, heat bend, heat neck
+banjohead = banjo head, banjo skin, vellum, drumhead, skin head, drum skin
+tensionhook = tension hook, hook nut, bracket hook, tension hoop
+friction = friction tuner, ukulele peg
+
+# Plain words for what shows
+stringedge = slips off edge, string slips off, falls off the edge, off the edge of fingerboard, off the edge of board, string off the side, pulls off the edge, string over the edge, strings off centre, strings not centred
+onepickup < nosound = only one pickup, one pickup dead, one pickup works, neck pickup dead, bridge pickup dead, middle pickup dead, neck pickup silent, bridge pickup silent, pickup not working, pickup dead, neck pickup does not work, bridge pickup does not work, dead pickup, no output from pickup
+backwards = wired backwards, works backwards, wrong way round, back to front, control reversed, pot reversed, volume backwards, lugs swapped, outer lugs swapped
+nutloose < nut = nut fell off, nut came off, nut loose, loose nut, nut off, nut popped off, broken nut, nut broke, nut cracked, cracked nut
+saddlebroken < saddle = broken saddle, saddle broke, saddle cracked, saddle fell out, saddle snapped
+stuckpart = seized, jammed, stuck fast, frozen up, won't budge, rusted solid, will not turn, won't turn
+strapoff < strapbutton = strap comes off, strap pin pulls out, strap button pulled out, strap button loose, strap pin loose, strap button fell out, strap fell off
+crosstalk = one volume turns both off, turns both down, volumes interact, one volume kills both
+dampening = overdamped, choked sound, boxy, lifeless, dull and quiet, no life
+wornout = worn out, knackered, shot
+
+# How it is done
+diagnose = diagnosis, find the fault, fault finding, track down, tracked down, found the fault, pinpoint, trouble shoot, troubleshoot, culprit, cause, isolate
+measure = measured, measurement, took a reading, took reading, reading, take a reading, take readings
+repair = fix, mend, cure, sort out, remedy, solution, sorted, solve
+replace = swap, swapped, exchange, change over, new one, renew, put in new, replacement
+remove = take off, take out, dismantle, disassemble, take apart, pull out, unscrew
+install = fit, fitted, fitting, mount, mounted
+break = snap, fracture
+customer = client, owner
+estimate = quote, price, cost, how much did it cost, charge, charged, invoice
+original = stock, factory fitted, untouched, all original
+counterfeit = fake, copy, forged, not genuine
+serial = serial number, serial no
+date = dated, year made, age
+modified = mod, modification, previous repair, botched, bodge, old repair, earlier repair, previous owner, bodged, someone before
+drop = dropped, fell, knocked over, fell off the stand, fell over, accident, fell off stand
+weight = heavy, weighs
+noisegate = noise gate
+volume = loudness, loud
+tone = timbre, sound quality
+weak = feeble, faint, quiet
+sustain = ring on, holds note
+`;
