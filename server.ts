@@ -11,7 +11,7 @@ import { contentSecurityPolicy, newNonce, plainHeaders } from '@/app/_server/hea
 import { asProblem, problemType } from '@/app/_server/problem';
 import { uploadsIn } from '@/app/_server/uploads';
 import { closeDatabase, openDatabase } from '@/db/open';
-import { keepArchiveAtLeisure } from '@/lib/archive/store';
+import { backlogWork, keepArchiveAtLeisure } from '@/lib/archive/store';
 import { cutResults, pathOfCut } from '@/lib/handover/store';
 import { filmPathOf, taskResults } from '@/lib/media/store';
 import { listenResults } from '@/lib/narration/store';
@@ -41,6 +41,7 @@ const tasks = startTasks({
   db,
   worker: join(root, 'dist', 'worker.js'),
   handlers: { ...taskResults(db, home), ...listenResults(db, home), ...cutResults(db) },
+  own: backlogWork(db),
 });
 const takeUpload = uploadsIn(db, home);
 

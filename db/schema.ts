@@ -1,5 +1,6 @@
 import { sql } from 'drizzle-orm';
-import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import { index, integer, primaryKey, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import type { BacklogId, BacklogProblem, ImportOrder } from '@/shared/backlog';
 import type { Claim, ClaimKind } from '@/shared/claims';
 import type { CutSettings } from '@/shared/cut';
 import type { CutInspection, CutResult } from '@/shared/cut-engine';
@@ -337,6 +338,8 @@ export const tasks = sqliteTable(
       .$type<JobId>()
       .references(() => jobs.id),
     payload: text('payload', { mode: 'json' }).$type<Record<string, string>>().notNull(),
+    /** Nobody waits for it: it comes behind all else. */
+    atLeisure: integer('at_leisure', { mode: 'boolean' }).notNull().default(false),
     state: text('state').$type<TaskState>().notNull(),
     /** Part done, 0 to 1. */
     progress: real('progress').notNull().default(0),
@@ -350,6 +353,76 @@ export const tasks = sqliteTable(
     index('tasks_recording').on(t.recordingId),
     index('tasks_job').on(t.jobId),
   ],
+);
+
+/** Folders of older recordings that were looked through, to be taken in as jobs. */
+export const backlogs = sqliteTable('backlogs', {
+  id: text('id').$type<BacklogId>().primaryKey(),
+  folderId: text('folder_id')
+    .$type<FolderId>()
+    .notNull()
+    .references(() => folders.id, { onDelete: 'cascade' }),
+  /** The folder that was chosen inside it, with forward slashes; empty for all of it. */
+  under: text('under').notNull(),
+  lookedAt: integer('looked_at'),
+  /** What is to be imported; null until that was said. */
+  wanted: text('wanted', { mode: 'json' }).$type<ImportOrder>(),
+  lookTaskId: text('look_task_id').$type<TaskId>(),
+  importTaskId: text('import_task_id').$type<TaskId>(),
+  undoneAt: integer('undone_at'),
+  createdAt,
+});
+
+/** What was found in a folder of older recordings. Kept, so that a file that has not changed is read once only. */
+export const backlogFiles = sqliteTable(
+  'backlog_files',
+  {
+    folderId: text('folder_id')
+      .$type<FolderId>()
+      .notNull()
+      .references(() => folders.id, { onDelete: 'cascade' }),
+    /** Below the folder, with forward slashes. */
+    path: text('path').notNull(),
+    /** Where it really lies: another named folder inside this one may hold it. */
+    placeFolderId: text('place_folder_id').$type<FolderId>().notNull(),
+    placePath: text('place_path').notNull(),
+    sizeBytes: integer('size_bytes').notNull(),
+    modifiedAt: integer('modified_at').notNull(),
+    probe: text('probe', { mode: 'json' }).$type<Probe>(),
+    fingerprint: text('fingerprint', { mode: 'json' }).$type<Fingerprint>(),
+    /** Why it cannot be read, for a person. */
+    problem: text('problem'),
+    /** Names of the captions beside it, the one to be tried first in front. */
+    captions: text('captions', { mode: 'json' }).$type<string[]>().notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.folderId, t.path] })],
+);
+
+/** What an import made, one row a job, and what it could not: a row without a job. */
+export const backlogResults = sqliteTable(
+  'backlog_results',
+  {
+    id: integer('id').primaryKey(),
+    backlogId: text('backlog_id')
+      .$type<BacklogId>()
+      .notNull()
+      .references(() => backlogs.id, { onDelete: 'cascade' }),
+    jobId: text('job_id')
+      .$type<JobId>()
+      .references(() => jobs.id, { onDelete: 'cascade' }),
+    /** Takes came to a job that was there before. */
+    joined: integer('joined', { mode: 'boolean' }).notNull().default(false),
+    /** The folder that the job is at home in. */
+    home: text('home').notNull(),
+    /** The day that the job is of; null where it is of the whole folder. */
+    day: text('day'),
+    takes: integer('takes').notNull().default(0),
+    lines: integer('lines').notNull().default(0),
+    /** What has to be undone, where takes came to a job. */
+    changes: text('changes', { mode: 'json' }).$type<ChangeId[]>().notNull().default([]),
+    problem: text('problem', { mode: 'json' }).$type<BacklogProblem>(),
+  },
+  (t) => [index('backlog_results_backlog').on(t.backlogId), index('backlog_results_job').on(t.jobId)],
 );
 
 /** One row as it was before and after; null where it was not there. */

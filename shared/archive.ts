@@ -3,7 +3,7 @@ import { daySchema } from './days';
 import { clientIdSchema, jobIdSchema, savedQuestionIdSchema } from './ids';
 import { markerKindSchema, titleSchema } from './markers';
 import { momentSchema } from './moments';
-import { basisSchema } from './readings';
+import { basisSchema, readingKindIdSchema } from './readings';
 
 /** What can be found, each with its moment where it has one. */
 export const findableKinds = [
@@ -22,27 +22,36 @@ export const findableKindSchema = z.enum(findableKinds);
 export type FindableKind = z.infer<typeof findableKindSchema>;
 
 /** A question with its filters: the address of the page, so that it can be kept and shared. */
-export const archiveQuerySchema = z.strictObject({
-  /** Cut at what a person can mean; never refused for its length alone. */
-  q: z
-    .string()
-    .default('')
-    .transform((text) => text.slice(0, 2000)),
-  instrument: z.string().max(60).optional(),
-  /** A kind of thing found, or of marker. */
-  kind: z.union([findableKindSchema, markerKindSchema]).optional(),
-  client: clientIdSchema.optional(),
-  basis: basisSchema.optional(),
-  from: daySchema.optional(),
-  to: daySchema.optional(),
-  /** The day that "last spring" is counted from; the bench machine's own where it is not given. */
-  today: daySchema.optional(),
-  /** Parts of the question that were taken away, by their ids, parted by commas. */
-  without: z.string().max(500).default(''),
-  limit: z.coerce.number().int().min(1).max(100).default(20),
-  /** Goes on after this answer's `next`. */
-  after: z.string().max(200).optional(),
-});
+export const archiveQuerySchema = z
+  .strictObject({
+    /** Cut at what a person can mean; never refused for its length alone. */
+    q: z
+      .string()
+      .default('')
+      .transform((text) => text.slice(0, 2000)),
+    instrument: z.string().max(60).optional(),
+    /** A kind of thing found, or of marker. */
+    kind: z.union([findableKindSchema, markerKindSchema]).optional(),
+    client: clientIdSchema.optional(),
+    basis: basisSchema.optional(),
+    from: daySchema.optional(),
+    to: daySchema.optional(),
+    /** Jobs with a reading of this kind, and within `low` to `high` in its base unit (ohms, metres, …). */
+    reading: readingKindIdSchema.optional(),
+    low: z.coerce.number().optional(),
+    high: z.coerce.number().optional(),
+    /** The day that "last spring" is counted from; the bench machine's own where it is not given. */
+    today: daySchema.optional(),
+    /** Parts of the question that were taken away, by their ids, parted by commas. */
+    without: z.string().max(500).default(''),
+    limit: z.coerce.number().int().min(1).max(100).default(20),
+    /** Goes on after this answer's `next`. */
+    after: z.string().max(200).optional(),
+  })
+  .refine(({ reading, low, high }) => reading !== undefined || (low === undefined && high === undefined), {
+    path: ['reading'],
+    error: 'Name the kind of reading that the range is of.',
+  });
 export type ArchiveQuery = z.infer<typeof archiveQuerySchema>;
 
 /** One thing that was understood from the question. Taking it away asks without it. */
@@ -59,9 +68,13 @@ export type UnderstoodPart = z.infer<typeof understoodPartSchema>;
 
 export const foundSchema = z.object({
   kind: findableKindSchema,
+  /** Of a marker. */
+  markerKind: markerKindSchema.nullable(),
   recordId: z.string(),
   jobId: jobIdSchema,
   moment: momentSchema.nullable(),
+  /** The moment on the film of its job. */
+  filmMs: z.int().nullable(),
   title: z.string(),
   /** Words around what matched, in pieces; those that matched are marked. */
   words: z.array(z.object({ text: z.string(), matched: z.boolean() })),
@@ -94,7 +107,17 @@ export const archiveAnswerSchema = z.object({
   /** No answer is an answer: then `nearest` holds what comes closest. */
   none: z.boolean(),
   nearest: z.array(answerSchema),
-  filters: z.object({ instruments: countedSchema, kinds: countedSchema }),
+  /** What the answers can be narrowed by, with how many answers would stay; the commonest first. */
+  filters: z.object({
+    instruments: countedSchema,
+    kinds: countedSchema,
+    bases: countedSchema,
+    clients: z.array(z.object({ id: clientIdSchema, name: z.string(), count: z.int() })),
+    /** Kinds of reading, with the lowest and the highest in the base unit. */
+    readings: z.array(
+      z.object({ kind: readingKindIdSchema, count: z.int(), low: z.number(), high: z.number() }),
+    ),
+  }),
   next: z.string().nullable(),
   /** Jobs whose latest changes are not taken in yet; a moment later they are. */
   waiting: z.int(),

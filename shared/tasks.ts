@@ -11,8 +11,11 @@ export type RecordingTaskKind = (typeof recordingTaskKinds)[number];
 /** Kinds of long work on a whole job. `cut`: its public cut. */
 const jobTaskKinds = ['cut'] as const;
 export type JobTaskKind = (typeof jobTaskKinds)[number];
+/** Kinds of long work on the record of the workshop. `backlog-look`, `backlog-import`: older recordings. */
+export const workshopTaskKinds = ['backlog-look', 'backlog-import'] as const;
+export type WorkshopTaskKind = (typeof workshopTaskKinds)[number];
 
-export const taskKindSchema = z.enum([...recordingTaskKinds, ...jobTaskKinds]);
+export const taskKindSchema = z.enum([...recordingTaskKinds, ...jobTaskKinds, ...workshopTaskKinds]);
 export type TaskKind = z.infer<typeof taskKindSchema>;
 
 export const taskStates = ['queued', 'running', 'done', 'failed', 'cancelled'] as const;
@@ -22,7 +25,7 @@ export type TaskState = z.infer<typeof taskStateSchema>;
 export const taskSchema = z.object({
   id: taskIdSchema,
   kind: taskKindSchema,
-  /** The recording or the job that it is about. */
+  /** The recording or the job that it is about; both null for work of the workshop. */
   recordingId: recordingIdSchema.nullable(),
   jobId: jobIdSchema.nullable(),
   state: taskStateSchema,

@@ -14,6 +14,7 @@ z.config({ jitless: true });
 const ways = [
   { href: '/', word: 'Bench', pages: ['/jobs/'] },
   { href: '/clients', word: 'Clients', pages: ['/clients/'] },
+  { href: '/archive', word: 'Archive', pages: ['/archive/'] },
   { href: '/settings', word: 'Settings', pages: ['/settings/'] },
 ] as const;
 

@@ -1,3 +1,7 @@
+import type { NewClaim } from '@/shared/claims';
+import type { NewReading } from '@/shared/readings';
+import type { NewPart, NewWorkItem } from '@/shared/work';
+
 /** Names of places on a pickup or in a harness, as a repairer says them: "red", "bare", "tip". */
 export type Terminal = string;
 
@@ -101,4 +105,43 @@ export type DemoJob = {
   workItems: DemoWorkItem[];
   takes: DemoTake[];
   trace: DemoTrace;
+};
+
+/** Someone who came before the camera did. */
+export type OlderClient = { name: string; alias: string; phone: string };
+
+/** A worksheet from before the camera. */
+export type OlderTrace = {
+  subject: string;
+  conductors: Terminal[];
+  rows: string[];
+  /** Its name among the older jobs, where another worksheet takes its roles over. */
+  name?: string;
+  /** The worksheet whose roles were taken over, as assumed. */
+  takenFrom?: string;
+  /** What was read before anything was joined. */
+  readings: NewReading[];
+  /** The plan it was joined by; null where nothing was joined. */
+  plan: string | null;
+  /** What was read between hot and ground once it was joined. */
+  total: NewReading | null;
+};
+
+/** A job from the years before the camera: written down, not filmed. */
+export type OlderJob = {
+  title: string;
+  receivedOn: string;
+  promisedOn: string;
+  collectedOn: string;
+  state: 'collected' | 'returned undone';
+  cameWith: string[];
+  /** Name of one of the older clients. */
+  client: string;
+  /** A new instrument, or the one that came in with the job of this title before. */
+  instrument: { type: string; serial?: string; features: string } | { ofJob: string };
+  claims?: Omit<NewClaim, 'jobId'>[];
+  work: NewWorkItem[];
+  parts?: NewPart[];
+  readings?: NewReading[];
+  traces?: OlderTrace[];
 };

@@ -2,6 +2,7 @@ import { inArray } from 'drizzle-orm';
 import { z } from 'zod';
 import type { Database } from '@/db/open';
 import { jobs } from '@/db/schema';
+import { filmTimeOf } from '@/lib/film';
 import { sayReading } from '@/lib/readings';
 import type { Answer, FindableKind, Found, Synonym } from '@/shared/archive';
 import {
@@ -15,6 +16,7 @@ import type { FilmMoment } from '@/shared/moments';
 import { passageMs } from './numbers';
 import type { Ranked } from './rank';
 import type { Hit } from './rank/hits';
+import { listed, readyOnce } from './ready-store';
 import { snippet } from './snippet';
 import { type Thing, type ToldJob, thingsOf } from './things';
 import { toldJobs } from './told-store';
@@ -42,7 +44,7 @@ const mostJoints = 3;
 /** Answers as a page shows them. Everything is looked up for all of them at once. */
 export function answersOf(db: Database, shown: readonly Shown[], marking: Marking): Answer[] {
   const numbers = shown.map(({ job }) => job);
-  const rows = db.select({ id: jobs.id }).from(jobs).where(inArray(jobs.number, numbers)).all();
+  const rows = statements(db).jobs.all({ numbers: JSON.stringify(numbers) });
   const hits = shown.flatMap(({ moments }) => moments.map(({ hit }) => hit));
   const idsOf = (kind: FindableKind) =>
     hits.flatMap((hit) => (hit.kind === kind ? (hit.recordId ?? []) : []));
@@ -55,8 +57,8 @@ export function answersOf(db: Database, shown: readonly Shown[], marking: Markin
     },
   );
   const byNumber = new Map([...told.values()].map((each) => [each.job.number, each]));
-  const lines = linesAt(db, hits);
-  const sections = sectionsAt(db, [...lines.values()].flat());
+  const lines = bestLines(linesAt(db, hits), shown, byNumber, marking);
+  const sections = sectionsAt(db, [...lines.values()]);
   return shown.flatMap(({ job, moments, score }) => {
     const record = byNumber.get(job);
     if (!record) return [];
@@ -71,7 +73,8 @@ export function answersOf(db: Database, shown: readonly Shown[], marking: Markin
 interface Around {
   told: ToldJob;
   things: ReadonlyMap<string, Thing>;
-  lines: Lines;
+  /** The best line of each passage. */
+  lines: ReadonlyMap<string, MarkedLine>;
   sections: ReadonlyMap<string, string>;
 }
 
@@ -115,11 +118,12 @@ function foundOf(
 ): Found | null {
   const base = { kind: hit.kind, jobId: told.job.id, score };
   if (hit.kind === 'narration') {
-    const line = bestLine(hit.place ? (lines.get(keyOf(hit.place)) ?? []) : [], marking);
+    const line = hit.place && lines.get(keyOf(hit.place));
     if (!line) return null;
     const { takeId, ms, id, words } = line;
     const title = sections.get(id) ?? told.job.title;
-    return { ...base, recordId: id, moment: { takeId, ms }, title, words };
+    const moment = { takeId, ms };
+    return { ...base, markerKind: null, recordId: id, moment, filmMs: filmMsOf(told, moment), title, words };
   }
   const thing = things.get(`${hit.kind} ${hit.recordId}`);
   if (!thing) return null;
@@ -127,42 +131,67 @@ function foundOf(
   const moment = hit.place && { ...hit.place, takeId: takeIdSchema.parse(hit.place.takeId) };
   const [first, ...rest] = texts;
   const text = first === title && rest.length > 0 ? rest.join('; ') : texts.join('; ');
-  const pieces = marked(text, marking);
+  const markedHere = (each: string) => marked(each, told.instrument.type, marking);
+  const pieces = markedHere(text);
   // The words that matched are shown, be it in the title.
-  const words = pieces.some(({ matched }) => matched) ? pieces : marked(title, marking);
-  return { ...base, recordId, moment, title, words };
+  const words = pieces.some(({ matched }) => matched) ? pieces : markedHere(title);
+  const { markerKind } = thing;
+  return { ...base, markerKind, recordId, moment, filmMs: filmMsOf(told, moment), title, words };
 }
 
-/** The line of a passage in which most of the question's words stand. */
-function bestLine(lines: readonly Line[], marking: Marking): (Line & Pick<Found, 'words'>) | undefined {
-  return lines
-    .map((line) => ({ ...line, words: marked(line.text, marking) }))
-    .reduce<(Line & Pick<Found, 'words'>) | undefined>(
-      (best, line) => (best && matchesIn(best.words) >= matchesIn(line.words) ? best : line),
-      undefined,
-    );
+function filmMsOf({ film }: ToldJob, moment: FilmMoment | null): number | null {
+  return moment && (filmTimeOf(film, moment)?.filmMs ?? null);
+}
+
+type MarkedLine = Line & Pick<Found, 'words'>;
+
+/** Of each passage that is shown the line in which most of the question's words stand. */
+function bestLines(
+  lines: Lines,
+  shown: readonly Shown[],
+  byNumber: ReadonlyMap<number, ToldJob>,
+  marking: Marking,
+): Map<string, MarkedLine> {
+  const best = new Map<string, MarkedLine>();
+  for (const { job, moments } of shown) {
+    const type = byNumber.get(job)?.instrument.type ?? '';
+    for (const { hit } of moments) {
+      if (hit.kind !== 'narration' || !hit.place) continue;
+      const key = keyOf(hit.place);
+      const line = bestLine(lines.get(key) ?? [], (text) => marked(text, type, marking));
+      if (line) best.set(key, line);
+    }
+  }
+  return best;
+}
+
+function bestLine(
+  lines: readonly Line[],
+  markedHere: (text: string) => Found['words'],
+): MarkedLine | undefined {
+  let best: MarkedLine | undefined;
+  let most = -1;
+  for (const line of lines) {
+    const words = markedHere(line.text);
+    const matches = matchesIn(words);
+    if (matches > most) [best, most] = [{ ...line, words }, matches];
+  }
+  return best;
 }
 
 function matchesIn(words: Found['words']): number {
   return new Set(words.flatMap(({ text, matched }) => (matched ? [text.toLowerCase()] : []))).size;
 }
 
-function marked(text: string, { stems, own }: Marking): Found['words'] {
+function marked(text: string, instrument: string, { stems, own }: Marking): Found['words'] {
   const line = text.replace(/\s+/g, ' ').trim();
-  return snippet(line, preparedStretches(line, own), stems);
+  return snippet(line, preparedStretches(line, own, instrument), stems);
 }
 
 /** Ids of the readings near the best moment of each job. */
 function readingsNear(db: Database, shown: readonly Shown[]): ReadingId[] {
   const places = shown.flatMap(({ moments }) => moments[0]?.hit.place ?? []);
-  const rows = db.$client
-    .prepare(
-      `SELECT readings.id FROM json_each(?) JOIN takes ON takes.id = json_extract(value, '$.takeId')
-        JOIN readings ON readings.job_id = takes.job_id AND take_id = takes.id
-        AND ms BETWEEN json_extract(value, '$.ms') - ${nearByMs} AND json_extract(value, '$.ms') + ${nearByMs}`,
-    )
-    .pluck()
-    .all(JSON.stringify(places));
+  const rows = statements(db).readingsNear.all(JSON.stringify(places));
   return rows.map((id) => readingIdSchema.parse(id));
 }
 
@@ -170,13 +199,9 @@ const sectionsSchema = z.array(z.object({ id: z.string(), title: z.string().null
 
 /** Titles of the markers under which lines lie, by the lines' ids. */
 function sectionsAt(db: Database, lines: readonly Line[]): Map<string, string> {
-  const rows = db.$client
-    .prepare(
-      `SELECT json_extract(value, '$.id') AS id, (SELECT title FROM markers
-        WHERE take_id = json_extract(value, '$.takeId') AND ms <= json_extract(value, '$.ms')
-        ORDER BY ms DESC LIMIT 1) AS title FROM json_each(?)`,
-    )
-    .all(JSON.stringify(lines.map(({ id, takeId, ms }) => ({ id, takeId, ms }))));
+  const rows = statements(db).sections.all(
+    JSON.stringify(lines.map(({ id, takeId, ms }) => ({ id, takeId, ms }))),
+  );
   return new Map(
     sectionsSchema.parse(rows).flatMap(({ id, title }) => (title === null ? [] : [[id, title]])),
   );
@@ -194,18 +219,13 @@ function linesAt(db: Database, hits: readonly Hit[]): Lines {
       hit.kind === 'narration' && hit.place ? [[keyOf(hit.place), hit.place] as const] : [],
     ),
   );
-  const rows = db.$client
-    .prepare(
-      `SELECT take_id AS takeId, start_ms AS ms, narration_lines.id AS id, text
-        FROM json_each(?) JOIN narration_lines ON take_id = json_extract(value, '$.takeId')
-        AND start_ms BETWEEN json_extract(value, '$.ms') AND json_extract(value, '$.ms') + ${passageMs - 1}
-        ORDER BY start_ms, narration_lines.id`,
-    )
-    .all(JSON.stringify([...passages.values()]));
+  const rows = statements(db).lines.all(JSON.stringify([...passages.values()]));
   const lines = new Map<string, Line[]>();
   for (const line of linesSchema.parse(rows)) {
     const key = keyOf({ ...line, ms: line.ms - (line.ms % passageMs) });
-    lines.set(key, [...(lines.get(key) ?? []), line]);
+    const passage = lines.get(key);
+    if (passage) passage.push(line);
+    else lines.set(key, [line]);
   }
   return lines;
 }
@@ -213,3 +233,30 @@ function linesAt(db: Database, hits: readonly Hit[]): Lines {
 function keyOf({ takeId, ms }: { takeId: string; ms: number }): string {
   return `${takeId} ${ms}`;
 }
+
+/** Asked for each question: made ready once for each database. */
+const statements = readyOnce((db) => ({
+  jobs: db
+    .select({ id: jobs.id })
+    .from(jobs)
+    .where(inArray(jobs.number, listed('numbers')))
+    .prepare(),
+  readingsNear: db.$client
+    .prepare(
+      `SELECT readings.id FROM json_each(?) JOIN takes ON takes.id = json_extract(value, '$.takeId')
+        JOIN readings ON readings.job_id = takes.job_id AND take_id = takes.id
+        AND ms BETWEEN json_extract(value, '$.ms') - ${nearByMs} AND json_extract(value, '$.ms') + ${nearByMs}`,
+    )
+    .pluck(),
+  sections: db.$client.prepare(
+    `SELECT json_extract(value, '$.id') AS id, (SELECT title FROM markers
+      WHERE take_id = json_extract(value, '$.takeId') AND ms <= json_extract(value, '$.ms')
+      ORDER BY ms DESC LIMIT 1) AS title FROM json_each(?)`,
+  ),
+  lines: db.$client.prepare(
+    `SELECT take_id AS takeId, start_ms AS ms, narration_lines.id AS id, text
+      FROM json_each(?) JOIN narration_lines ON take_id = json_extract(value, '$.takeId')
+      AND start_ms BETWEEN json_extract(value, '$.ms') AND json_extract(value, '$.ms') + ${passageMs - 1}
+      ORDER BY start_ms, narration_lines.id`,
+  ),
+}));

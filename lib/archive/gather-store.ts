@@ -5,12 +5,15 @@ import {
   type Look,
   list,
   listNewest,
+  listReadings,
   listTogether,
   listValues,
   readingsByNumber,
   takesByNumber,
   thingsByNumber,
 } from './hits-store';
+import { stands } from './index-store';
+import type { AskedReading } from './narrow-store';
 import { jobOfThing, kindOfThing, msOfPassage, takeOfPassage } from './numbers';
 import type { Question, QuestionTerm, QuestionValue } from './question';
 import { metInJob, weighedSum } from './rank';
@@ -19,12 +22,20 @@ import { Pool, type RawHit } from './rank/pool';
 import { closeness, valueBounds } from './rank/values';
 
 /** Things and passages that are read for one word at most, and for all together. */
-const mostForWord = 600;
-const mostForAll = 2400;
+const mostForWord = 450;
+const mostForAll = 1600;
 const leastForWord = 200;
 const mostValues = 400;
+/** Of the newest, so many of one job. */
+const mostNewest = 20;
 /** Words that are too common to be read through are looked for beside this many others. */
 const mostTogether = 4;
+
+/** A word that stands nowhere, nor anything that goes with it, speaks against every answer. */
+const unknownWeight = 2;
+
+/** How well other words answer that mean the same as a phrase. */
+const meantFit = 0.97;
 
 /** How well words answer that go with the one that was asked for: signs, causes, cures. */
 const relatedFit = 0.5;
@@ -52,7 +63,15 @@ export function gather(db: Database, question: Question, look: Look, jobs: numbe
     Math.min(mostForWord, Math.floor(mostForAll / Math.max(1, terms.length))),
   );
   const closely = terms.map((term) => list(db, closeWords(term), look, most));
-  const found: Found[] = closely.map((listed, word) => ({ words: [word], listed, fit: 1 }));
+  const found: Found[] = closely.map((listed, word) => ({
+    ...{ words: [word], listed },
+    fit: terms[word]?.exact.length ? meantFit : 1,
+  }));
+  terms.forEach(({ exact }, word) => {
+    if (exact.length === 0) return;
+    const each = exact.map((said) => [said]);
+    found.push({ words: [word], listed: listTogether(db, each, look, most), fit: 1 });
+  });
   terms.forEach((term, word) => {
     const related = relatedWords(term, terms);
     if (related.length > 0)
@@ -70,7 +89,9 @@ export function gather(db: Database, question: Question, look: Look, jobs: numbe
   const weights = [...terms, ...values].map((each, word) => {
     const listed = closely[word];
     const told = pool.rarityOf(word, jobs, listed === undefined || isAll(listed));
-    return 'weight' in each ? each.weight * told : told;
+    if (!('weight' in each)) return told;
+    const isKnown = pool.isMet(word) || each.any.some((one) => stands(db, one));
+    return each.weight * told * (isKnown ? 1 : unknownWeight);
   });
   const worth = (hits: readonly RawHit[]) => weighedSum(metInJob(hits, weights.length), weights);
   return { jobs: placed(db, pool, pool.best(worth, limit)), weights };
@@ -79,8 +100,23 @@ export function gather(db: Database, question: Question, look: Look, jobs: numbe
 /** The newest of what the tags say, for a question without words. */
 export function gatherNewest(db: Database, look: Look, limit: number): Gathered {
   const pool = new Pool();
-  for (const id of listNewest(db, look, limit)) pool.add(0, jobOfThing(id), kindOfThing(id), id);
+  for (const id of listNewest(db, look, mostForAll)) {
+    const job = jobOfThing(id);
+    if (pool.jobs.size === limit && !pool.jobs.has(job)) break;
+    if ((pool.jobs.get(job)?.size ?? 0) < mostNewest) pool.add(0, job, kindOfThing(id), id);
+  }
   return { jobs: placed(db, pool, [...pool.jobs.keys()]), weights: [1] };
+}
+
+/** The readings of these jobs that a filter asks for, of which some have to be shown. */
+export function askedReadings(
+  db: Database,
+  reading: AskedReading,
+  jobs: readonly number[],
+): Map<number, Hit[]> {
+  const pool = new Pool();
+  for (const id of listReadings(db, reading, jobs)) pool.add(0, jobOfThing(id), 'reading', id);
+  return new Map(placed(db, pool, [...pool.jobs.keys()]).map(({ job, hits }) => [job, hits]));
 }
 
 /** What was found for words of the question, by their places in it. */
@@ -165,28 +201,18 @@ function placed(db: Database, pool: Pool, jobs: readonly number[]): Gathered['jo
     db,
     written.map(({ id }) => id),
   );
-  const place = ({ id, kind, met }: RawHit): Hit[] => {
-    if (kind === 'narration') {
-      const take = takes.get(takeOfPassage(id));
-      return take
-        ? [
-            {
-              id,
-              kind,
-              met,
-              markerKind: null,
-              recordId: null,
-              place: { takeId: take.takeId, ms: msOfPassage(id) },
-            },
-          ]
-        : [];
-    }
-    const thing = things.get(id);
-    if (!thing) return [];
-    const { recordId, takeId, ms, markerKind } = thing;
-    return [
-      { id, kind, met, markerKind, recordId, place: takeId !== null && ms !== null ? { takeId, ms } : null },
-    ];
+  const placedSaid = ({ id, kind, met }: RawHit): Hit | undefined => {
+    const take = takes.get(takeOfPassage(id));
+    const place = take && { takeId: take.takeId, ms: msOfPassage(id) };
+    return place && { id, kind, met, recordId: null, markerKind: null, basis: null, place };
   };
+  const placedThing = ({ id, kind, met }: RawHit): Hit | undefined => {
+    const thing = things.get(id);
+    if (!thing) return undefined;
+    const { recordId, takeId, ms, markerKind, basis } = thing;
+    const place = takeId !== null && ms !== null ? { takeId, ms } : null;
+    return { id, kind, met, recordId, markerKind, basis, place };
+  };
+  const place = (hit: RawHit) => (hit.kind === 'narration' ? placedSaid(hit) : placedThing(hit)) ?? [];
   return raw.map(({ job, hits }) => ({ job, hits: hits.flatMap(place) }));
 }

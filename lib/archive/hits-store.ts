@@ -1,11 +1,14 @@
+import { sql } from 'drizzle-orm';
 import { z } from 'zod';
 import type { Database } from '@/db/open';
+import { type FindableKind, findableKinds } from '@/shared/archive';
 import { takeIdSchema } from '@/shared/ids';
 import { markerKindSchema } from '@/shared/markers';
-import { type ReadingKindId, readingKindIdSchema } from '@/shared/readings';
+import { basisSchema, type ReadingKindId, readingKindIdSchema } from '@/shared/readings';
 import { matchAny } from './match';
-import type { Range, Within } from './narrow-store';
-import { jobOfThing, takeOfPassage } from './numbers';
+import { type AskedReading, isReading, type Range, type Within } from './narrow-store';
+import { betweenWhole, jobOfThing, kindOfThingSql, takeOfPassage, thingsOfKind } from './numbers';
+import { readyOnce } from './ready-store';
 
 /** Numbers of things and passages that meet one word of the question, the newest first. */
 export interface Listed {
@@ -110,6 +113,18 @@ export function listValues(
   return valuesSchema.parse([...up, ...valuesDown.all(kind, low, near, limit / 2)]);
 }
 
+const idsSchema = z.array(z.int());
+
+/** Numbers of the readings in these jobs that are of a kind and range. */
+export function listReadings(db: Database, asked: AskedReading, jobNumbers: readonly number[]): number[] {
+  const ranges = jobNumbers.map((job) => thingsOfKind(job, 'reading'));
+  const rows = db.values(
+    sql`select archive_things.id from json_each(${JSON.stringify(ranges)}) cross join archive_things not indexed
+      on archive_things.id between value ->> 0 and value ->> 1 where ${isReading(asked)}`,
+  );
+  return idsSchema.parse(rows.flat());
+}
+
 const readingsSchema = z.array(
   z.object({ id: z.int(), kind: readingKindIdSchema, subject: z.string(), isPart: z.int() }),
 );
@@ -135,30 +150,37 @@ const thingsSchema = z.array(
     takeId: takeIdSchema.nullable(),
     ms: z.int().nullable(),
     markerKind: markerKindSchema.nullable(),
+    basis: basisSchema.nullable(),
   }),
 );
 
-/** Where things lie and of which kind of marker they are. */
+/** Where things lie, of which kind of marker they are and how they are known. */
 export function thingsByNumber(db: Database, numbers: Iterable<number>) {
   const rows = thingsSchema.parse(statements(db).things.all(JSON.stringify([...numbers])));
   return new Map(rows.map((row) => [row.id, row]));
 }
 
-/** Asked many times for each question: made ready once for each database. */
-const prepared = new WeakMap<Database, Statements>();
-type Statements = ReturnType<typeof prepare>;
+/** How a thing is known stands with its record. */
+const basisByKind: Partial<Record<FindableKind, string>> = {
+  reading: 'SELECT basis FROM readings WHERE readings.id = record_id',
+  trace: `SELECT CASE WHEN json_array_length(assumed) > 0 THEN 'assumed' END FROM traces WHERE traces.id = record_id`,
+  joint: `SELECT outcome ->> '$.basis' FROM outcomes WHERE outcomes.id = record_id`,
+  part: `SELECT doubt_basis FROM parts WHERE parts.id = record_id AND doubt <> ''`,
+  claim: 'SELECT basis FROM claims WHERE claims.id = record_id',
+};
+const basisSql = `CASE ${kindOfThingSql('archive_things.id')} ${findableKinds
+  .flatMap((kind, at) => (basisByKind[kind] ? [`WHEN ${at} THEN (${basisByKind[kind]})`] : []))
+  .join(' ')} END`;
 
-function statements(db: Database): Statements {
-  const known = prepared.get(db) ?? prepare(db);
-  prepared.set(db, known);
-  return known;
-}
+/** Asked many times for each question: made ready once for each database. */
+const statements = readyOnce(prepare);
+type Statements = ReturnType<typeof prepare>;
 
 function prepare({ $client }: Database) {
   const matching = (table: string) =>
     $client
       .prepare(
-        `SELECT rowid FROM ${table} WHERE ${table} MATCH ? AND rowid BETWEEN ? AND ? ORDER BY rowid DESC LIMIT ?`,
+        `SELECT rowid FROM ${table} WHERE ${table} MATCH ? AND rowid ${betweenWhole} ORDER BY rowid DESC LIMIT ?`,
       )
       .pluck();
   const valued = (order: string) =>
@@ -181,8 +203,8 @@ function prepare({ $client }: Database) {
       `SELECT id, take_id AS takeId, job FROM archive_takes WHERE id IN (SELECT value FROM json_each(?))`,
     ),
     things: $client.prepare(
-      `SELECT id, record_id AS recordId, take_id AS takeId, ms, marker_kind AS markerKind FROM archive_things
-        WHERE id IN (SELECT value FROM json_each(?))`,
+      `SELECT id, record_id AS recordId, take_id AS takeId, ms, marker_kind AS markerKind, ${basisSql} AS basis
+        FROM archive_things WHERE id IN (SELECT value FROM json_each(?))`,
     ),
   };
 }

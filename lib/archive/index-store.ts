@@ -4,7 +4,8 @@ import { archiveStale, archiveTakes, narrationLines } from '@/db/schema';
 import type { Synonym } from '@/shared/archive';
 import type { JobId, TakeId } from '@/shared/ids';
 import { matchOf } from './match';
-import { passageNumber, passagesOfTake } from './numbers';
+import { betweenWhole, passageNumber, passagesOfTake } from './numbers';
+import { readyOnce } from './ready-store';
 import { synonymsOf } from './synonyms-store';
 import { tagsOf, typeTag } from './tags';
 import { numberedThings, type ToldJob } from './things';
@@ -93,7 +94,7 @@ function addThings(db: Database, told: ToldJob, own: readonly Synonym[]): void {
   const words = new Set<string>();
   for (const [id, thing] of numberedThings(told)) {
     const { recordId, moment, markerKind, readingKind, baseValue } = thing;
-    const prepared = prepareWords(thing.texts.join('\n'), own);
+    const prepared = prepareWords(thing.texts.join('\n'), own, instrument.type);
     collect(words, prepared);
     addThing.run(
       ...[id, told.job.id, recordId, moment?.takeId ?? null, moment?.ms ?? null],
@@ -120,11 +121,27 @@ function takeInLines(db: Database, jobId: JobId, takeId: TakeId): void {
   const own = synonymsOf(db);
   const words = new Set<string>();
   for (const [passage, text] of said) {
-    const prepared = prepareWords(text, own);
+    const prepared = preparedPassage(text, own, told.type);
     collect(words, prepared);
     addSaid.run(passage, `${prepared} ${typeTag(told.type)}`);
   }
   keepWords(db, words);
+}
+
+const longestMemory = 5000;
+const memory = new WeakMap<readonly Synonym[], Map<string, string>>();
+
+/** A whole take is taken in anew when one line of it changes: what was said in its other passages is remembered. */
+function preparedPassage(text: string, own: readonly Synonym[], type: string): string {
+  const known = memory.get(own) ?? new Map<string, string>();
+  memory.set(own, known);
+  const key = `${type}\n${text}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  if (known.size >= longestMemory) known.clear();
+  const prepared = prepareWords(text, own, type);
+  known.set(key, prepared);
+  return prepared;
 }
 
 function numberOfTake(db: Database, row: Omit<typeof archiveTakes.$inferInsert, 'id'>): number {
@@ -180,13 +197,7 @@ export function stands(db: Database, word: string): boolean {
 }
 
 /** Run for every line that is taken in: made ready once for each database. */
-const prepared = new WeakMap<Database, ReturnType<typeof prepare>>();
-
-function statements(db: Database): ReturnType<typeof prepare> {
-  const known = prepared.get(db) ?? prepare(db);
-  prepared.set(db, known);
-  return known;
-}
+const statements = readyOnce(prepare);
 
 function prepare({ $client }: Database) {
   return {
@@ -194,7 +205,7 @@ function prepare({ $client }: Database) {
       'DELETE FROM archive_words WHERE rowid IN (SELECT id FROM archive_things WHERE job_id = ?)',
     ),
     forgetThings: $client.prepare('DELETE FROM archive_things WHERE job_id = ?'),
-    forgetSaid: $client.prepare('DELETE FROM archive_said WHERE rowid BETWEEN ? AND ?'),
+    forgetSaid: $client.prepare(`DELETE FROM archive_said WHERE rowid ${betweenWhole}`),
     forgetSilent: $client.prepare('DELETE FROM archive_takes WHERE job_id = ? AND passages = 0'),
     addTake: $client.prepare(
       `INSERT INTO archive_takes(take_id, job_id, job, day, passages) VALUES (?, ?, ?, ?, 0)

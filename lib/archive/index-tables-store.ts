@@ -8,11 +8,15 @@ export type WordTable = (typeof wordTables)[number];
 const using =
   "USING fts5(`words`, content='', contentless_delete=1, detail=none, tokenize='porter unicode61 remove_diacritics 2')";
 
-/** Everything is to be taken in again, the newest job first, when there is time. */
-export function markAllStale(db: Database): void {
+/**
+ * Everything is to be taken in again, the newest job first.
+ * @param atLeisure what is in the index does until there is time; else it counts as changed
+ */
+export function markAllStale(db: Database, atLeisure = true): void {
+  const when = atLeisure ? 1 : 0;
   db.$client.exec(`
-    INSERT INTO archive_stale SELECT job_id, id, 1 FROM takes WHERE true ON CONFLICT DO NOTHING;
-    INSERT INTO archive_stale SELECT id, '', 1 FROM jobs WHERE true ON CONFLICT DO NOTHING;
+    INSERT INTO archive_stale SELECT job_id, id, ${when} FROM takes WHERE true ON CONFLICT DO NOTHING;
+    INSERT INTO archive_stale SELECT id, '', ${when} FROM jobs WHERE true ON CONFLICT DO NOTHING;
   `);
 }
 
@@ -24,7 +28,7 @@ export function makeAnew(db: Database): void {
       DELETE FROM archive_things; DELETE FROM archive_takes; DELETE FROM archive_vocabulary; DELETE FROM archive_stale;
     `);
     for (const table of wordTables) db.$client.exec(`CREATE VIRTUAL TABLE \`${table}\` ${using}`);
-    markAllStale(db);
+    markAllStale(db, false);
   });
 }
 
@@ -58,7 +62,9 @@ export function isDamage(error: unknown): boolean {
   const code = 'code' in error ? String(error.code) : '';
   return (
     code.startsWith('SQLITE_CORRUPT') ||
-    /no such table: .*archive_(words|said)|vtable constructor failed: archive_/.test(error.message)
+    /no such table: .*archive_(words|said)|vtable constructor failed: archive_|invalid fts5 file format/.test(
+      error.message,
+    )
   );
 }
 

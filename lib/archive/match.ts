@@ -3,10 +3,8 @@
  * for one by one: the index keeps no places, so it knows no phrases. Null where nothing is left to ask for.
  */
 export function matchOf(word: string): string | null {
-  // Letters beyond the basic plane are younger than the tokenizer (Unicode 6.1), which would part words at them.
-  const tokens = word
-    .match(/[\p{L}\p{N}\p{M}]+/gu)
-    ?.filter((token) => !/[\u{10000}-\u{10ffff}]/u.test(token));
+  // The tokenizer parts words at signs that stand on letters, as in Thai. Letters beyond the basic plane are younger than the tokenizer (Unicode 6.1), which would part words at them.
+  const tokens = word.match(/[\p{L}\p{N}]+/gu)?.filter((token) => !/[\u{10000}-\u{10ffff}]/u.test(token));
   if (!tokens || tokens.length === 0) return null;
   return tokens.map((token) => `"${token}"`).join(' AND ');
 }

@@ -1,8 +1,9 @@
-import { and, between, gte, inArray, isNull, lte, or, sql } from 'drizzle-orm';
+import { and, between, gte, inArray, isNull, lte, or, type SQL, sql } from 'drizzle-orm';
 import type { Database } from '@/db/open';
 import { archiveTakes, jobs } from '@/db/schema';
 import type { ClientId } from '@/shared/ids';
-import { passagesOfTake, thingsOfJobNumbers } from './numbers';
+import type { ReadingKindId } from '@/shared/readings';
+import { jobOfThingSql, passagesOfTake, thingsOfJobNumbers } from './numbers';
 
 /** Numbers from and to, both included. */
 export type Range = [number, number];
@@ -34,17 +35,27 @@ export interface Span {
   to: string | null;
 }
 
-/**
- * Jobs that came in or were filmed within all of the spans of days.
- * @param clients of one of each of these lists; an empty one does not count
- */
-export function within(
-  db: Database,
-  clients: readonly (readonly ClientId[])[],
-  spans: readonly Span[],
-): Within {
+/** Readings of a kind, from a value to another in its base unit; null for an open end. */
+export interface AskedReading {
+  kind: ReadingKindId;
+  low: number | null;
+  high: number | null;
+}
+
+/** What a job has to fit. */
+export interface Narrowed {
+  /** Of one of each of these lists; an empty one does not count. */
+  clients: readonly (readonly ClientId[])[];
+  /** Came in or filmed within all of these. */
+  spans: readonly Span[];
+  /** Holds such a reading. */
+  reading: AskedReading | null;
+}
+
+/** Jobs that fit all of this. */
+export function within(db: Database, { clients, spans, reading }: Narrowed): Within {
   const whose = clients.filter(({ length }) => length > 0);
-  if (whose.length === 0 && spans.length === 0) return everywhere;
+  if (whose.length === 0 && spans.length === 0 && reading === null) return everywhere;
   const filmed = db.select({ job: archiveTakes.job }).from(archiveTakes);
   const received = sql<string>`coalesce(${jobs.receivedOn}, date(${jobs.createdAt} / 1000, 'unixepoch', 'localtime'))`;
   const rows = db
@@ -53,6 +64,7 @@ export function within(
     .where(
       and(
         isNull(jobs.deletedAt),
+        reading ? sql`${jobs.number} in (${jobsWithReading(reading)})` : undefined,
         ...whose.map((ids) => inArray(jobs.clientId, [...ids])),
         ...spans.map(({ from, to }) =>
           or(
@@ -83,6 +95,20 @@ export function within(
     things: isExact ? ranges(ofJobs, thingsOfJobNumbers) : [around(ranges(ofJobs, thingsOfJobNumbers))],
     passages: isExact ? ranges(ofTakes, passagesOfTake) : [around(ranges(ofTakes, passagesOfTake))],
   };
+}
+
+function jobsWithReading(reading: AskedReading): SQL {
+  return sql`select distinct ${sql.raw(jobOfThingSql('id'))} from archive_things where ${isReading(reading)}`;
+}
+
+/** A reading without a value, such as an open line, is none of a range. */
+export function isReading({ kind, low, high }: AskedReading): SQL {
+  const bounds = [
+    sql`reading_kind = ${kind}`,
+    ...(low === null ? [] : [sql`base_value >= ${low}`]),
+    ...(high === null ? [] : [sql`base_value <= ${high}`]),
+  ];
+  return sql.join(bounds, sql` and `);
 }
 
 /** Neighbours go together. */

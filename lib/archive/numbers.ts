@@ -26,6 +26,15 @@ export function kindOfThing(thing: number): FindableKind {
   return findableKinds[Math.floor(thing / most) % kinds] ?? 'ticket';
 }
 
+/** All numbers that things of one kind in a job can have, both ends included. */
+export function thingsOfKind(job: number, kind: FindableKind): [number, number] {
+  return [thingNumber(job, kind, 0), thingNumber(job, kind, most - 1)];
+}
+
+/** For SQLite: the job, and the place of the kind among `findableKinds`, of the number in a column. */
+export const jobOfThingSql = (column: string): string => `${column} / ${kinds * most}`;
+export const kindOfThingSql = (column: string): string => `${column} / ${most} % ${kinds}`;
+
 /** All numbers that things of a job can have, both ends included. */
 export function thingsOfJobNumbers(job: number): [number, number] {
   return [job * kinds * most, (job + 1) * kinds * most - 1];
@@ -49,3 +58,9 @@ export function msOfPassage(passage: number): number {
 export function passagesOfTake(take: number): [number, number] {
   return [take * passages, (take + 1) * passages - 1];
 }
+
+/**
+ * For SQLite: between two numbers that are given. A number from JavaScript that is longer than 32 bits comes to SQLite
+ * as a real one, and FTS5 goes straight to a row only by a whole number: else it reads on from the end.
+ */
+export const betweenWhole = 'BETWEEN CAST(? AS INTEGER) AND CAST(? AS INTEGER)';

@@ -83,6 +83,17 @@ export function rankMoments(hits: readonly Hit[], weights: readonly number[], wi
     .sort((a, b) => b.score - a.score || a.hit.id - b.hit.id);
 }
 
+/** The share of the question that the best moment of these hits meets. */
+export function bestShare(hits: readonly Hit[], weights: readonly number[], wished: Wished): number {
+  return Math.max(0, ...rankMoments(hits, weights, wished).map(({ share }) => share));
+}
+
+/** What each moment of these hits meets of the question at least. */
+export function leastShare(hits: readonly Hit[], weights: readonly number[]): number {
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  return total === 0 ? 1 : weighedSum(metInJob(hits, weights.length), weights) / total;
+}
+
 /** What a whole job meets, wherever it stands. */
 export function metInJob(hits: readonly Pick<Hit, 'kind' | 'met'>[], words: number): number[] {
   const met = new Array<number>(words).fill(0);

@@ -1,3 +1,4 @@
+import type { Film } from '@/lib/film';
 import { kindOf, sayReading } from '@/lib/readings';
 import type { FindableKind } from '@/shared/archive';
 import type { Claim } from '@/shared/claims';
@@ -18,6 +19,7 @@ export interface ToldJob {
   client: Pick<Client, 'id' | 'name' | 'alias'> | null;
   /** Takes with the day they were filmed, and whether there is a picture. */
   takes: readonly { id: TakeId; day: string; hasPicture: boolean }[];
+  film: Film;
   markers: readonly Marker[];
   readings: readonly Reading[];
   traces: readonly WorksheetRecord[];

@@ -1,4 +1,4 @@
-import { and, asc, eq, inArray, isNull } from 'drizzle-orm';
+import { and, asc, eq, inArray, isNull, type SQL } from 'drizzle-orm';
 import type { Database } from '@/db/open';
 import {
   claims,
@@ -12,10 +12,12 @@ import {
   traces,
   workItems,
 } from '@/db/schema';
-import { takesOfJobs } from '@/lib/film/store';
+import { layOut } from '@/lib/film';
+import { onClock, takesOfJobs } from '@/lib/film/store';
 import { dayOf } from '@/lib/work';
 import type { JobId, MarkerId, ReadingId, TakeId } from '@/shared/ids';
 import type { Take } from '@/shared/takes';
+import { listed, readyOnce } from './ready-store';
 import type { ToldJob } from './things';
 
 /** What is told of a job where not all of its markers and readings are wanted, which may be hundreds. */
@@ -27,40 +29,19 @@ export interface Only {
 /** The records of jobs that are not in the bin, each in a lasting order, in a handful of queries however many. */
 export function toldJobs(db: Database, ids: readonly JobId[], only?: Only): Map<JobId, ToldJob> {
   if (ids.length === 0) return new Map();
-  const of = [...ids];
-  const rows = db
-    .select({ job: jobs, instrument: instruments, client: clients })
-    .from(jobs)
-    .innerJoin(instruments, eq(instruments.id, jobs.instrumentId))
-    .leftJoin(clients, eq(clients.id, jobs.clientId))
-    .where(and(inArray(jobs.id, of), isNull(jobs.deletedAt)))
-    .all();
-  const takes = takesOfJobs(db, of);
+  const ask = statements(db);
+  const of = { ids: JSON.stringify(ids) };
+  const rows = ask.jobs.all(of);
+  const takes = takesOfJobs(db, [...ids]);
   const record = {
-    markers: byJob(
-      db
-        .select()
-        .from(markers)
-        .where(only ? inArray(markers.id, [...only.markers]) : inArray(markers.jobId, of))
-        .orderBy(asc(markers.id))
-        .all(),
-    ),
+    markers: byJob(only ? ask.markersById.all({ ids: JSON.stringify(only.markers) }) : ask.markers.all(of)),
     readings: byJob(
-      db
-        .select()
-        .from(readings)
-        .where(only ? inArray(readings.id, [...only.readings]) : inArray(readings.jobId, of))
-        .orderBy(asc(readings.createdAt), asc(readings.id))
-        .all(),
+      only ? ask.readingsById.all({ ids: JSON.stringify(only.readings) }) : ask.readings.all(of),
     ),
-    traces: byJob(db.select().from(traces).where(inArray(traces.jobId, of)).orderBy(asc(traces.id)).all()),
-    outcomes: byJob(
-      db.select().from(outcomes).where(inArray(outcomes.jobId, of)).orderBy(asc(outcomes.id)).all(),
-    ),
-    work: byJob(
-      db.select().from(workItems).where(inArray(workItems.jobId, of)).orderBy(asc(workItems.id)).all(),
-    ),
-    parts: byJob(db.select().from(parts).where(inArray(parts.jobId, of)).orderBy(asc(parts.id)).all()),
+    traces: byJob(ask.traces.all(of)),
+    outcomes: byJob(ask.outcomes.all(of)),
+    work: byJob(ask.work.all(of)),
+    parts: byJob(ask.parts.all(of)),
     claims: claimsByJob(
       db,
       rows.map(({ instrument }) => instrument.id),
@@ -78,6 +59,7 @@ export function toldJobs(db: Database, ids: readonly JobId[], only?: Only): Map<
           day: filmedOn(take, receivedOn(job)),
           hasPicture: take.stills.length > 0,
         })),
+        film: layOut((takes.get(job.id) ?? []).map(onClock)),
         markers: record.markers.get(job.id) ?? [],
         readings: record.readings.get(job.id) ?? [],
         traces: record.traces.get(job.id) ?? [],
@@ -102,12 +84,7 @@ function byJob<R extends { jobId: JobId }>(rows: readonly R[]): Map<JobId, R[]> 
 
 /** A claim stands with the job it came up in; one that came up in none, with the newest job of the instrument. */
 function claimsByJob(db: Database, instrumentIds: readonly (typeof instruments.$inferSelect.id)[]) {
-  const rows = db
-    .select()
-    .from(claims)
-    .where(inArray(claims.instrumentId, [...instrumentIds]))
-    .orderBy(asc(claims.id))
-    .all();
+  const rows = statements(db).claims.all({ ids: JSON.stringify(instrumentIds) });
   const loose = rows.filter(({ jobId }) => jobId === null).map(({ instrumentId }) => instrumentId);
   const newest = new Map(
     (loose.length === 0
@@ -156,3 +133,45 @@ function receivedOn(job: Pick<JobRow, 'receivedOn' | 'createdAt'>): string {
 function filmedOn({ recordedAt }: Take, received: string): string {
   return recordedAt === null ? received : dayOf(recordedAt);
 }
+
+/** Asked for each question: made ready once for each database. */
+const statements = readyOnce((db) => {
+  const ids = listed('ids');
+  const markersWhere = (where: SQL) =>
+    db.select().from(markers).where(where).orderBy(asc(markers.id)).prepare();
+  const readingsWhere = (where: SQL) =>
+    db.select().from(readings).where(where).orderBy(asc(readings.createdAt), asc(readings.id)).prepare();
+  return {
+    jobs: db
+      .select({ job: jobs, instrument: instruments, client: clients })
+      .from(jobs)
+      .innerJoin(instruments, eq(instruments.id, jobs.instrumentId))
+      .leftJoin(clients, eq(clients.id, jobs.clientId))
+      .where(and(inArray(jobs.id, ids), isNull(jobs.deletedAt)))
+      .prepare(),
+    markers: markersWhere(inArray(markers.jobId, ids)),
+    markersById: markersWhere(inArray(markers.id, ids)),
+    readings: readingsWhere(inArray(readings.jobId, ids)),
+    readingsById: readingsWhere(inArray(readings.id, ids)),
+    traces: db.select().from(traces).where(inArray(traces.jobId, ids)).orderBy(asc(traces.id)).prepare(),
+    outcomes: db
+      .select()
+      .from(outcomes)
+      .where(inArray(outcomes.jobId, ids))
+      .orderBy(asc(outcomes.id))
+      .prepare(),
+    work: db
+      .select()
+      .from(workItems)
+      .where(inArray(workItems.jobId, ids))
+      .orderBy(asc(workItems.id))
+      .prepare(),
+    parts: db.select().from(parts).where(inArray(parts.jobId, ids)).orderBy(asc(parts.id)).prepare(),
+    claims: db
+      .select()
+      .from(claims)
+      .where(inArray(claims.instrumentId, ids))
+      .orderBy(asc(claims.id))
+      .prepare(),
+  };
+});

@@ -3,6 +3,7 @@ import type { Database } from '@/db/open';
 import { settings } from '@/db/schema';
 import { forgetOldWords, takeInAll, takeInNext } from './index-store';
 import { isDamage, isSound, isWhole, makeAnew, markAllStale, wordTables } from './index-tables-store';
+import { readAhead } from './reference-store';
 
 /** Between two pieces at leisure, and while there is nothing to do. */
 const pauseMs = 20;
@@ -37,15 +38,17 @@ export function withWholeIndex<T>(db: Database, work: () => T): T {
 }
 
 /**
- * Keeps the archive up to date by and by for as long as the database is open, piece by piece, so that other requests
- * get their turn.
+ * Keeps the archive up to date by and by for as long as the database is open, and reads ahead what its reference is
+ * made of, piece by piece, so that other requests get their turn.
  * @param build names this version of the program: what another one prepared is prepared anew
  */
 export function keepArchiveAtLeisure(db: Database, build: string): void {
   mendArchive(db);
   prepareAnewFor(db, build);
   const go = () => {
-    if (db.$client.open) later(withWholeIndex(db, () => takeInNext(db)) ? pauseMs : idleMs);
+    if (!db.$client.open) return;
+    const isBusy = withWholeIndex(db, () => takeInNext(db)) || readAhead(db);
+    later(isBusy ? pauseMs : idleMs);
   };
   const later = (ms: number) => setTimeout(go, ms).unref();
   later(pauseMs);

@@ -1,3 +1,4 @@
+export { type Cell, csvLine, writeCsv } from './bundle/csv';
 export { type ChapterFormat, type ChapterFormatName, chapterFormats } from './chapter-list';
 export {
   type ChapterFinding,
@@ -5,7 +6,10 @@ export {
   chapterRules,
 } from './chapter-rules';
 export { captionOf, type SavedLine } from './clip';
+export { type FindingFacts, findingsIn } from './findings';
 export { type FixedChapters, fixChapters } from './fix-chapters';
+export { withoutPrices } from './notes/prices';
+export { heldBack, type PrivateRecord, publicWordsFor } from './public-words';
 export {
   type CutAway,
   type KeptPiece,

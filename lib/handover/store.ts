@@ -1,5 +1,7 @@
 // Too heavy for the browser, so not through the pure door.
 
+export { bundleRecordOf } from './bundle/record-store';
+export { zipStream } from './bundle/zip-out-store';
 export { bringInBundle, writeBundle } from './bundle-store';
 export { chapterListOf } from './chapter-store';
 export { captionedStillOf, clipOf } from './clip-store';

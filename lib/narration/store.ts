@@ -11,6 +11,7 @@ export {
   proposalKeyOf,
   proposalsOf,
   removeNarration,
+  replaceLines,
   setSlang,
   shiftTake,
   slangOf,

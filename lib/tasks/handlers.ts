@@ -1,6 +1,13 @@
 import type { JobId, RecordingId } from '@/shared/ids';
 import type { DomainError } from '@/shared/problem';
-import type { JobTaskKind, RecordingTaskKind, Task, TaskKind } from '@/shared/tasks';
+import {
+  type JobTaskKind,
+  type RecordingTaskKind,
+  type Task,
+  type TaskKind,
+  type WorkshopTaskKind,
+  workshopTaskKinds,
+} from '@/shared/tasks';
 
 /** What one piece of work needs to know beside what it is about. */
 export type TaskPayload = Record<string, string>;
@@ -44,8 +51,24 @@ interface BoundHandler {
 /** The handler for a task. */
 export function bound(handlers: TaskHandlers, task: Task): BoundHandler {
   const { id, kind, recordingId, jobId } = task;
+  if (isWorkshopKind(kind)) return own;
   if (isJobKind(kind)) return bind(handlers[kind], jobId ?? nothing(id));
   return bind(handlers[kind], recordingId ?? nothing(id));
+}
+
+/** Own work keeps what it finds by itself, and tells its progress and its end in words. */
+const own = bind<null>(
+  {
+    prepare: (_about, payload) => payload,
+    sayProgress: String,
+    onResult: () => undefined,
+    sayResult: String,
+  },
+  null,
+);
+
+function isWorkshopKind(kind: TaskKind): kind is WorkshopTaskKind {
+  return workshopTaskKinds.some((own) => own === kind);
 }
 
 function isJobKind(kind: TaskKind): kind is JobTaskKind {

@@ -43,7 +43,7 @@ class NotStartingError extends DomainError {
   }
 }
 
-type OnProgress = (progress: number, partial: unknown) => void;
+export type OnProgress = (progress: number, partial: unknown) => void;
 
 interface Running {
   id: number;

@@ -1,12 +1,17 @@
 import { z } from 'zod';
 import type { ProblemKind } from '@/shared/problem';
-import { taskKindSchema } from '@/shared/tasks';
+import { taskKindSchema, workshopTaskKinds } from '@/shared/tasks';
 
 /**
  * What the worker does: the kinds of long work, and what somebody waits for. `still`: one picture. `captioned-still`:
  * one in full size with its caption below. `cut-facts`: what a cut is made from.
  */
-export const runKindSchema = z.enum([...taskKindSchema.options, 'still', 'captioned-still', 'cut-facts']);
+export const runKindSchema = z.enum([
+  ...taskKindSchema.exclude(workshopTaskKinds).options,
+  'still',
+  'captioned-still',
+  'cut-facts',
+]);
 export type RunKind = z.infer<typeof runKindSchema>;
 
 /** From the server to the worker. What a payload holds, the runner of that kind checks. */

@@ -4,7 +4,14 @@ import type { Database } from '@/db/open';
 import { recordings, takes, tasks } from '@/db/schema';
 import { type JobId, type RecordingId, type TaskId, taskIdSchema } from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
-import type { JobTaskKind, RecordingTaskKind, Task, TaskKind, TaskState } from '@/shared/tasks';
+import type {
+  JobTaskKind,
+  RecordingTaskKind,
+  Task,
+  TaskKind,
+  TaskState,
+  WorkshopTaskKind,
+} from '@/shared/tasks';
 import type { TaskPayload } from './handlers';
 
 type TaskRow = typeof tasks.$inferSelect;
@@ -14,16 +21,25 @@ export const mostCrashes = 2;
 
 const active: TaskState[] = ['queued', 'running'];
 
-/** What is done first, of what waits. */
-const urgency = sql`case ${tasks.kind} when 'probe' then 0 when 'sound' then 1 when 'pictures' then 2 else 3 end`;
+/** What is done first, of what waits: what can be done at leisure comes behind all else. */
+const urgency = sql`${tasks.atLeisure}, case ${tasks.kind} when 'probe' then 0 when 'sound' then 1 when 'pictures' then 2 else 3 end`;
 
-/** What a piece of work is about: one recording, or a whole job. */
+/** What a piece of work is about: one recording, a whole job, or the workshop. */
 export type TaskSubject =
   | { kind: RecordingTaskKind; recordingId: RecordingId }
-  | { kind: JobTaskKind; jobId: JobId };
+  | { kind: JobTaskKind; jobId: JobId }
+  | { kind: WorkshopTaskKind };
 
-/** Puts work into the queue; the same work that already waits or runs is not queued twice. */
-export function insertTask(db: Database, subject: TaskSubject, payload: TaskPayload = {}): Task {
+/**
+ * Puts work into the queue; the same work that already waits or runs is not queued twice.
+ * @param atLeisure nobody waits for it; asked for again without that, it comes to its usual place
+ */
+export function insertTask(
+  db: Database,
+  subject: TaskSubject,
+  payload: TaskPayload = {},
+  atLeisure = false,
+): Task {
   const about = { recordingId: null, jobId: null, ...subject };
   const same = db
     .select()
@@ -38,15 +54,25 @@ export function insertTask(db: Database, subject: TaskSubject, payload: TaskPayl
       ),
     )
     .get();
-  if (same) return asTask(same);
+  if (same) return same.atLeisure && !atLeisure ? changeTask(db, same.id, { atLeisure }) : asTask(same);
   const row = {
     id: newId(taskIdSchema),
     ...about,
     payload,
+    atLeisure,
     state: 'queued' as const,
     createdAt: Date.now(),
   };
   return asTask(db.insert(tasks).values(row).returning().get());
+}
+
+/** Somebody looks at a job now: what could wait of its recordings comes to its usual place in the queue. */
+export function endLeisure(db: Database, jobId: JobId): void {
+  const ofJob = db.select({ id: takes.recordingId }).from(takes).where(eq(takes.jobId, jobId));
+  db.update(tasks)
+    .set({ atLeisure: false })
+    .where(and(eq(tasks.state, 'queued'), tasks.atLeisure, inArray(tasks.recordingId, ofJob)))
+    .run();
 }
 
 export function getTask(db: Database, id: TaskId): Task {

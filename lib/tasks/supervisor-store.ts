@@ -2,9 +2,10 @@ import { EventEmitter } from 'node:events';
 import type { Database } from '@/db/open';
 import type { TaskId } from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
-import type { Task, TaskKind } from '@/shared/tasks';
+import { type Task, type TaskKind, type WorkshopTaskKind, workshopTaskKinds } from '@/shared/tasks';
 import { bound, type TaskHandlers, type TaskPayload } from './handlers';
-import { CancelledError, Lane, type LaneOptions, WorkerDownError } from './lane';
+import { CancelledError, Lane, type LaneOptions, type OnProgress, WorkerDownError } from './lane';
+import { OwnLane, type OwnRunners } from './own-lane';
 import type { RunKind } from './protocol';
 import {
   changeTask,
@@ -25,6 +26,8 @@ export interface TaskOptions {
   /** The bundled worker. */
   worker: string;
   handlers: TaskHandlers;
+  /** What the server does itself. */
+  own?: OwnRunners;
   limits?: Partial<Omit<LaneOptions, 'worker'>>;
 }
 
@@ -37,9 +40,15 @@ const lanes = {
   long: ['sound', 'pictures', 'viewing-copy'],
   listening: ['listen'],
   cutting: ['cut'],
+  own: workshopTaskKinds,
 } as const satisfies Record<string, readonly TaskKind[]>;
 type LaneName = keyof typeof lanes;
-const laneNames = ['quick', 'long', 'listening', 'cutting'] as const;
+const laneNames = ['quick', 'long', 'listening', 'cutting', 'own'] as const;
+
+/** What does one piece of work at a time: a worker process, or the server itself. */
+interface WorkLane extends Pick<Lane, 'pid' | 'cancel' | 'stop'> {
+  run(kind: RunKind | WorkshopTaskKind, payload: unknown, onProgress?: OnProgress): Promise<unknown>;
+}
 
 const usualLimits = { mostResidentBytes: 1_500_000_000, mostSilentMs: 60_000 };
 /** Somebody waits for probes and stills: they are given up sooner. */
@@ -56,13 +65,13 @@ const writeEveryMs = 250;
 export class Supervisor extends EventEmitter<{ task: [Task] }> {
   readonly #db: Database;
   readonly #handlers: TaskHandlers;
-  readonly #lanes: Record<LaneName | 'still', Lane>;
+  readonly #lanes: Record<LaneName | 'still', WorkLane>;
   readonly #doing = new Map<LaneName, Task>();
   readonly #ends = new Set<Promise<void>>();
   #lastAsked: Promise<unknown> = Promise.resolve();
   #stopped = false;
 
-  constructor({ db, worker, handlers, limits }: TaskOptions) {
+  constructor({ db, worker, handlers, own, limits }: TaskOptions) {
     super();
     // One listener for every page that follows along.
     this.setMaxListeners(0);
@@ -76,6 +85,7 @@ export class Supervisor extends EventEmitter<{ task: [Task] }> {
       listening: new Lane({ worker, ...listeningLimits, ...limits }),
       cutting: new Lane({ ...usual, ...cuttingLimits, ...limits }),
       still: new Lane(quick),
+      own: new OwnLane(own),
     };
     requeueRunning(db);
     forgetEnded(db, Date.now() - keptMs);

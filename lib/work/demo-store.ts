@@ -1,6 +1,6 @@
 import { copyFileSync, mkdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { and, eq, isNull } from 'drizzle-orm';
+import { and, eq, isNull, notInArray } from 'drizzle-orm';
 import { demoJob } from '@/db/demo/demo-job';
 import type { DemoMoment, DemoReading, DemoWorkItem } from '@/db/demo/demo-types';
 import { type Database, home } from '@/db/open';
@@ -13,6 +13,7 @@ import { addOutcome, addTrace } from '@/lib/wiring/store';
 import type { JobId, TakeId } from '@/shared/ids';
 import type { Job } from '@/shared/jobs';
 import type { NewReading } from '@/shared/readings';
+import { olderJobIds } from './demo-older-store';
 import { addWorkItem } from './item-store';
 import { addJob, patchJob } from './job-store';
 import { asJob, jobRow } from './row-store';
@@ -25,7 +26,7 @@ export function loadDemonstration(db: Database, media: string): Job {
   const known = db
     .select()
     .from(jobs)
-    .where(and(eq(jobs.demo, true), isNull(jobs.deletedAt)))
+    .where(and(eq(jobs.demo, true), isNull(jobs.deletedAt), notInArray(jobs.id, olderJobIds(db))))
     .get();
   if (known) return asJob(known);
   const folder = copyRecordings(media);

@@ -1,5 +1,4 @@
 import type { Database } from '@/db/open';
-import { forgetChangedWords } from '@/lib/archive/store';
 import type { Erased } from '@/shared/clients';
 import type { ClientId } from '@/shared/ids';
 import { DomainError } from '@/shared/problem';
@@ -16,9 +15,15 @@ import { keepTicketsAtLeisure } from './rack-store';
  * Takes a person out of the record for good: jobs and instruments stay, and tell of "a client". No copy is left in
  * the database file or in the backups that this program made; file names of recordings stay as their owner gave them.
  * @param typed the name, typed again by whoever means it
+ * @param forgetWords takes what other subjects keep of the changed words away, before the freed pages are cleared
  * @throws DomainError where the name is another one, or another entry bears the same
  */
-export function eraseClient(db: Database, id: ClientId, typed: string): Erased {
+export function eraseClient(
+  db: Database,
+  id: ClientId,
+  typed: string,
+  forgetWords: (db: Database) => void,
+): Erased {
   const { name } = clientRow(db, id);
   if (written(typed) !== written(name)) {
     throw new DomainError(
@@ -39,7 +44,7 @@ export function eraseClient(db: Database, id: ClientId, typed: string): Erased {
   // Zeroes over what is deleted, from before the first row is touched.
   db.$client.pragma('secure_delete = on');
   const texts = db.transaction(() => scrubEverything(db, { clientIds: person.ids, scrubber, whose }));
-  forgetChangedWords(db);
+  forgetWords(db);
   clearFreedPages(db);
   renewBackups(db);
   keepTicketsAtLeisure(db);

@@ -7,6 +7,7 @@ export {
   patchClient,
   removeClient,
 } from './client-store';
+export { loadOlderJobs } from './demo-older-store';
 export { loadDemonstration } from './demo-store';
 export { eraseClient, recordingsNaming } from './erase-store';
 export { decideProposal, decideProposals } from './heard-store';

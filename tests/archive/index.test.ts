@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { redoNewest, undoNewest } from '@/db/changes';
-import type { Database } from '@/db/open';
-import { mendArchive, rebuildArchive, setSynonyms } from '@/lib/archive/store';
+import { closeDatabase, type Database, openDatabase } from '@/db/open';
+import { readAhead } from '@/lib/archive/reference-store';
+import { forgetChangedWords, mendArchive, rebuildArchive, setSynonyms } from '@/lib/archive/store';
 import { patchMarker, removeMarker } from '@/lib/film/store';
 import { correctLine } from '@/lib/narration/store';
 import { addReading } from '@/lib/readings/store';
@@ -24,12 +25,13 @@ import { openTestDatabase } from '../open-test-database';
 import { addFilm, ask, contents, found, jobWithTake, mark, say } from './index-job';
 
 let db: Database;
+let home: string;
 let close: () => void;
 let jobId: JobId;
 let takeId: TakeId;
 
 beforeEach(() => {
-  ({ db, close } = openTestDatabase());
+  ({ db, home, close } = openTestDatabase());
   jobWithTake(db, 'Other job', 'mandolin');
   ({ jobId, takeId } = jobWithTake(db, 'Rattling lid'));
 });
@@ -148,7 +150,7 @@ describe('an erased client', () => {
     const { clientId } = jobRow(db, jobId);
     if (clientId) patchClient(db, clientId, { name: 'Zebedee Quillfeather' });
     expect(found(db, 'quillfeather')).toEqual([2]);
-    if (clientId) eraseClient(db, clientId, 'Zebedee Quillfeather');
+    if (clientId) eraseClient(db, clientId, 'Zebedee Quillfeather', forgetChangedWords);
     expect(found(db, 'quillfeather')).toEqual([]);
     expect(found(db, 'loud')).toEqual([2]);
     const words = db.$client.prepare("select word from archive_vocabulary where word like 'quill%'").all();
@@ -190,6 +192,40 @@ describe('a damaged index', () => {
     expect(found(db, 'walnut')).toEqual([2]);
   });
 
+  /** Bytes that are nothing, as a worn disk may give them. */
+  const garbage = `x'${Array.from({ length: 60 }, (_, nth) => ((nth * 37 + 11) % 256).toString(16).padStart(2, '0')).join('')}'`;
+  const writeGarbage = (into: string, column: string) => {
+    db.$client.unsafeMode(true);
+    db.$client.exec(`update ${into} set ${column} = ${garbage}`);
+    db.$client.unsafeMode(false);
+  };
+
+  it.each(['archive_words_data', 'archive_said_data'])(
+    'garbage in %s: who asks is answered all the same, from an index made anew',
+    (into) => {
+      mark(db, jobId, takeId, 0, 'Glued the kerfing');
+      say(db, jobId, takeId, 0, 'walnut shim');
+      expect(found(db, 'kerfing walnut')).toEqual([2]);
+      writeGarbage(into, 'block');
+      expect(ask(db, 'kerfing walnut')).toMatchObject({ answers: [{ job: { number: 2 } }], waiting: 0 });
+      expect(mendArchive(db, true)).toBe(true);
+    },
+  );
+
+  it.each(['archive_words_config', 'archive_said_config'])(
+    'garbage in %s: it is noticed when the database is opened again',
+    (into) => {
+      mark(db, jobId, takeId, 0, 'Glued the kerfing');
+      say(db, jobId, takeId, 0, 'walnut shim');
+      expect(found(db, 'kerfing walnut')).toEqual([2]);
+      writeGarbage(into, 'v');
+      closeDatabase();
+      db = openDatabase(home, 'db/migrations');
+      expect(mendArchive(db)).toBe(false);
+      expect(found(db, 'kerfing walnut')).toEqual([2]);
+    },
+  );
+
   it('is no trouble to who is asking', () => {
     mark(db, jobId, takeId, 0, 'Glued the kerfing');
     expect(found(db, 'kerfing')).toEqual([2]);
@@ -209,6 +245,44 @@ describe('a damaged index', () => {
     const before = made();
     rebuildArchive(db);
     expect(made()).toEqual(before);
+  });
+});
+
+describe('a search in the middle of many writes', () => {
+  const nthWord = (nth: number) => `zebrano${'abcdefghij'.charAt(nth / 10)}${'abcdefghij'.charAt(nth % 10)}`;
+
+  it('answers with what was written last, and with what was written before', () => {
+    for (let nth = 0; nth < 60; nth++) {
+      say(db, jobId, takeId, nth * 30_000, `here goes the ${nthWord(nth)}`);
+      mark(db, jobId, takeId, nth * 30_000, `Fitted ${nthWord(nth)} strip`);
+      if (nth % 10 !== 9) continue;
+      const [last] = ask(db, nthWord(nth)).answers;
+      expect(last?.best).toMatchObject({ kind: 'marker', moment: { takeId, ms: nth * 30_000 } });
+      expect(found(db, nthWord(nth - 9))).toEqual([2]);
+    }
+  });
+
+  it('answers within a change that is not yet made, and forgets it when it is not made', () => {
+    expect(() =>
+      db.transaction(() => {
+        for (let nth = 0; nth < 30; nth++) say(db, jobId, takeId, nth * 30_000, nthWord(nth));
+        expect(found(db, nthWord(29))).toEqual([2]);
+        throw new Error('Not made.');
+      }),
+    ).toThrow('Not made.');
+    expect(found(db, nthWord(29))).toEqual([]);
+    expect(mendArchive(db, true)).toBe(true);
+  });
+});
+
+describe('reading ahead for the reference', () => {
+  it('goes piece by piece until all is read, and begins again for other words of the repairer’s own', () => {
+    for (let nth = 0; nth < 201; nth++) mark(db, jobId, takeId, nth * 1000, `Glued brace ${nth}`);
+    expect(readAhead(db)).toBe(true);
+    expect(readAhead(db)).toBe(false);
+    expect(readAhead(db)).toBe(false);
+    setSynonyms(db, [{ said: 'wobbly strip', means: 'kerfing' }]);
+    expect(readAhead(db)).toBe(true);
   });
 });
 

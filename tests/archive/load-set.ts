@@ -62,7 +62,7 @@ function loadJob(db: Database, job: ScoredJob, { folderId, clientIds, loaded }: 
   loaded.keyOf.set(booked.id, job.key);
   const takeId = filmOf(db, booked.id, job, folderId);
   for (const marker of job.markers) addMarker(db, booked.id, { ...marker, takeId, public: true });
-  for (const reading of job.readings) addReading(db, booked.id, { ...reading, takeId });
+  for (const reading of job.readings) addReading(db, booked.id, { ...whole(reading), takeId });
   for (const line of job.lines) {
     const place = { id: newId(narrationLineIdSchema), jobId: booked.id, takeId };
     db.insert(narrationLines)
@@ -71,6 +71,16 @@ function loadJob(db: Database, job: ScoredJob, { folderId, clientIds, loaded }: 
   }
   for (const trace of job.traces) loadTrace(db, booked.id, takeId, trace);
   loadRecords(db, job, booked.id, loaded);
+}
+
+/** A kick is written by its sign and the conductor on the red lead: the rest is no matter here. */
+function whole(reading: ScoredJob['readings'][number]) {
+  if (reading.kind !== 'polarity-kick') return reading;
+  const [, red = 'red'] = /(\S+) on red/.exec(reading.subject) ?? [];
+  const sign: 1 | -1 = 'value' in reading && Number(reading.value) < 0 ? -1 : 1;
+  const leads = { red, black: 'the other' };
+  const { ms, kind, unit, subject, basis } = reading;
+  return { ms, kind, unit, subject, basis, details: { leads, steel: 'laid on' as const, row: 'slug', sign } };
 }
 
 /** One recording, seen on the day of filming, as the job's only take. */

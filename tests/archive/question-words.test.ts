@@ -5,11 +5,10 @@ import { z } from 'zod';
 import { linesOf, listOf } from '@/lib/archive/lexicon/lines';
 import { keysOf } from '@/lib/archive/lexicon/phrase-book';
 import { stemOf } from '@/lib/archive/lexicon/stem';
-import { synonymLines } from '@/lib/archive/lexicon/synonyms';
-import { relatedTo } from '@/lib/archive/lexicon/trade';
+import { relatedTo, synonymGroups } from '@/lib/archive/lexicon/trade';
 import { preparedStretches, prepareWords } from '@/lib/archive/words';
 
-const groups = linesOf(synonymLines).map((line) => {
+const groups = synonymGroups.flatMap(linesOf).map((line) => {
   const [names = '', said = ''] = line.split('=');
   const [word = '', broader = ''] = names.split('<').map((part) => part.trim());
   return { word, broader: listOf(broader), said: listOf(said) };
@@ -182,7 +181,7 @@ describe('what goes with a trouble', () => {
 
 describe('stems', () => {
   it('are those of the stemmer of SQLite’s FTS5, an independent program', () => {
-    const text = `${synonymLines} sing singing happily relational conditional rational digitizer operator feudalism
+    const text = `${synonymGroups.join(' ')} sing singing happily relational conditional rational digitizer operator feudalism
       decisiveness hopefulness callousness formality sensitivity triplicate formative formalize electrical goodness
       revival allowance inference airliner adjustable defensible irritant replacement adoption communism activate
       angularity homologous effective bowdlerize probate rate cease controlling rolling agreed plastered motoring

@@ -42,7 +42,7 @@ describe('a question as a whole', () => {
     ['that one where the volume was scratchy', ['volume', 'crackle']],
     ['show me the time I fixed the dead spot', ['repair', 'deadspot']],
     ['what was the thing with the loose brace again', ['loosebrace']],
-    ['the tele-style with no sound', ['tele', 'style', 'nosound']],
+    ['the slab-style with no sound', ['slab', 'style', 'nosound']],
     ['HUM until I touch the strings', ['touchhum', 'string']],
     ['plays sharp up the neck', ['intonation']],
     ['the twanger', ['singlecoil']],

@@ -1,6 +1,7 @@
 import BetterSqlite from 'better-sqlite3';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { newId } from '@/db/ids';
 import { stemOf } from '@/lib/archive/lexicon/stem';
 import { matchAny } from '@/lib/archive/match';
 import {
@@ -13,11 +14,12 @@ import {
 } from '@/lib/archive/numbers';
 import { rankMoments, rarity, recency } from '@/lib/archive/rank';
 import type { Hit } from '@/lib/archive/rank/hits';
-import { clearestMoments, countsOf } from '@/lib/archive/rank/jobs';
+import { answering, clearestMoments, countsOf, withOneOf } from '@/lib/archive/rank/jobs';
 import { mostSlips, slipsBetween } from '@/lib/archive/rank/slips';
 import { closeness, valueBounds } from '@/lib/archive/rank/values';
 import { snippet } from '@/lib/archive/snippet';
 import { findableKinds } from '@/shared/archive';
+import { clientIdSchema } from '@/shared/ids';
 
 const none = { kinds: [], markerKinds: [] };
 let id = 0;
@@ -28,6 +30,7 @@ function hit(kind: Hit['kind'], words: number[], ms: number | null, more: Partia
     id,
     kind,
     markerKind: null,
+    basis: null,
     recordId: null,
     place,
     met: new Map(words.map((word) => [word, 1])),
@@ -183,7 +186,7 @@ describe('slips of typing', () => {
   });
 
   it('are not looked for in short words and numbers', () => {
-    expect([mostSlips('hum'), mostSlips('8p1'), mostSlips('wire'), mostSlips('crackle')]).toEqual([
+    expect([mostSlips('hum'), mostSlips('8p1'), mostSlips('wire'), mostSlips('potentiometer')]).toEqual([
       0, 0, 1, 2,
     ]);
   });
@@ -276,8 +279,10 @@ describe('words around what matched', () => {
 
 describe('filters', () => {
   it('are counted over the jobs that answer, the most first', () => {
-    const job = { job: 1, share: 1, type: 'banjo', kinds: ['marker', 'work'] };
-    expect(countsOf([job, { ...job, type: 'mandolin', kinds: ['marker'] }, job])).toEqual({
+    const clientId = newId(clientIdSchema);
+    const job = { job: 1, share: 1, type: 'banjo', clientId, kinds: ['marker', 'work'], bases: ['assumed'] };
+    const other = { ...job, type: 'mandolin', clientId: null, kinds: ['marker'], bases: [] };
+    expect(countsOf([job, other, job])).toEqual({
       instruments: [
         { value: 'banjo', count: 2 },
         { value: 'mandolin', count: 1 },
@@ -286,6 +291,31 @@ describe('filters', () => {
         { value: 'marker', count: 3 },
         { value: 'work', count: 2 },
       ],
+      bases: [{ value: 'assumed', count: 2 }],
+      clients: [{ id: clientId, count: 2 }],
     });
+  });
+
+  it('count a kind only where its hits answer by themselves', () => {
+    const hits = [hit('marker', [0], 0), hit('marker', [0], 0), hit('work', [0], 0)];
+    expect(
+      answering(
+        hits,
+        ({ kind }) => [kind],
+        (some) => some.length > 1,
+      ),
+    ).toEqual(['marker']);
+  });
+
+  it('show one of the readings that are asked for', () => {
+    const [shown, low, lower] = [0.9, 0.2, 0.1].map((score) => ({
+      hit: hit('reading', [], 0),
+      share: score,
+      score,
+    }));
+    if (!shown || !low || !lower) throw new Error('Three were made.');
+    expect(withOneOf([shown], [shown, low, lower], new Set([low.hit, lower.hit]))).toEqual([shown, low]);
+    expect(withOneOf([shown], [shown, low], new Set([shown.hit]))).toEqual([shown]);
+    expect(withOneOf([shown], [shown, low], new Set())).toEqual([shown]);
   });
 });

@@ -27,20 +27,30 @@ export async function archive(): Promise<Row[]> {
   }
 }
 
+/** Of so many rounds the best counts, of ours and of the reference: a noisy machine disturbs both. */
+const rounds = 3;
+
 async function asked(db: Database): Promise<Row[]> {
   const plain = plainIndex(db);
-  const ours: number[] = [];
-  const theirs: number[] = [];
   const questions = questionsOfBench();
   for (const q of questions.slice(0, 20)) searchArchive(db, archiveQuerySchema.parse({ q, today }));
-  for (const q of questions) {
-    const any = [...q.matchAll(/[a-z]+/g)].map(([word]) => `"${word}"`).join(' OR ');
-    theirs.push(await time(() => plain.all(any)));
-    ours.push(await time(() => searchArchive(db, archiveQuerySchema.parse({ q, today }))));
+  const ours: number[][] = [];
+  const theirs: number[][] = [];
+  for (let round = 0; round < rounds; round++) {
+    const [own, other]: [number[], number[]] = [[], []];
+    for (const q of questions) {
+      const any = [...q.matchAll(/[a-z]+/g)].map(([word]) => `"${word}"`).join(' OR ');
+      other.push(await time(() => plain.all(any)));
+      own.push(await time(() => searchArchive(db, archiveQuerySchema.parse({ q, today }))));
+    }
+    ours.push(own);
+    theirs.push(other);
   }
+  const bestOf = (times: readonly number[][], part: number) =>
+    Math.min(...times.map((round) => quantile(round, part)));
   const rest = { referenceName: 'the same words, any of them, MATCH … ORDER BY rank LIMIT 20', unit: 'ms' };
   const at = (part: number, name: string, target: string): Row => ({
-    ...{ name, ours: quantile(ours, part), reference: quantile(theirs, part), target },
+    ...{ name, ours: bestOf(ours, part), reference: bestOf(theirs, part), target },
     ...rest,
   });
   return [
@@ -70,32 +80,37 @@ function grown({ $client }: Database): Row {
   };
 }
 
-/** 400 lines put to a job, taken in, and found. */
+/** 400 lines put to a job, taken in, and found: to a job each round. */
 async function added(db: Database): Promise<Row> {
-  const { $client } = db;
+  const ours: number[] = [];
+  for (let round = 0; round < rounds; round++) {
+    const word = `zebrano${'abc'.charAt(round)}`;
+    sayMore(db, round, word);
+    let answers = 0;
+    ours.push(
+      await time(() => {
+        answers = searchArchive(db, archiveQuerySchema.parse({ q: word, today })).answers.length;
+      }),
+    );
+    if (answers !== 1) throw new Error('What was added was not found.');
+  }
+  const rest = { reference: null, referenceName: '', unit: 'ms', target: 'under 50 ms' };
+  return { name: '400 lines more in a job, taken in and found', ours: Math.min(...ours), ...rest };
+}
+
+/** @param nth of the takes, to which the lines go */
+function sayMore({ $client }: Database, nth: number, word: string): void {
   const line = $client.prepare(
-    'insert into narration_lines (id, job_id, take_id, start_ms, end_ms, text) select ?, job_id, id, ?, ?, ? from takes limit 1',
+    `insert into narration_lines (id, job_id, take_id, start_ms, end_ms, text)
+      select ?, job_id, id, ?, ?, ? from takes limit 1 offset ?`,
   );
   $client.transaction(() => {
-    for (let nth = 0; nth < 400; nth++) {
-      const text = Array.from({ length: 9 }, (_, word) => said[(nth * 7 + word * 13) % said.length]).join(
-        ' ',
-      );
-      line.run(
-        `x${String(nth).padStart(19, '0')}`,
-        3_600_000 + nth * 4000,
-        3_603_000 + nth * 4000,
-        `${text} zebrano`,
-      );
+    for (let at = 0; at < 400; at++) {
+      const text = Array.from({ length: 9 }, (_, each) => said[(at * 7 + each * 13) % said.length]).join(' ');
+      const startMs = 3_600_000 + at * 4000;
+      line.run(`x${nth}${String(at).padStart(18, '0')}`, startMs, startMs + 3000, `${text} ${word}`, nth);
     }
   })();
-  let answers = 0;
-  const ours = await time(() => {
-    answers = searchArchive(db, archiveQuerySchema.parse({ q: 'zebrano', today })).answers.length;
-  });
-  if (answers !== 1) throw new Error('What was added was not found.');
-  const rest = { reference: null, referenceName: '', unit: 'ms', target: 'under 50 ms' };
-  return { name: '400 lines more in a job, taken in and found', ours, ...rest };
 }
 
 function quantile(values: readonly number[], part: number): number {

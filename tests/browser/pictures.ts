@@ -42,6 +42,17 @@ try {
   await take('trace', `/jobs/${job.id}/trace/${trace?.id}`, 'desktop', 'light', []);
   await take('jack', `/jobs/${job.id}/jack`, 'desktop', 'light', []);
   await take('bench', '/', 'desktop', 'light', []);
+  await ask(app, 'POST', '/api/demo/older');
+  const question = 'how did I trace that four-conductor last spring';
+  await take('archive', `/archive?q=${encodeURIComponent(question)}`, 'desktop', 'light', []);
+  const colours = 'red white green black bare';
+  await take(
+    'reference',
+    `/archive/reference?colours=${encodeURIComponent(colours)}`,
+    'desktop',
+    'light',
+    [],
+  );
   await take('phone', `/jobs/${job.id}`, 'phone', 'dark', []);
 } finally {
   await browser.close();

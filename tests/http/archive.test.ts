@@ -64,6 +64,30 @@ describe('the archive over HTTP', () => {
     expect(answers).toHaveLength(1);
   });
 
+  it('narrows by a reading, which is then among what is shown', async () => {
+    const reading = {
+      kind: 'resistance',
+      value: '8.1',
+      unit: 'kΩ',
+      subject: 'neck pickup',
+      basis: 'measured',
+    };
+    const put = await ask(app, 'POST', `/api/jobs/${jobId}/readings`, { ...reading, takeId, ms: 9000 });
+    expect(put.status).toBe(201);
+    const range = { reading: 'resistance', low: '8000', high: '8200' };
+    for (const q of ['', 'kerfing']) {
+      const { answers, filters } = await search({ q, ...range });
+      expect(answers).toHaveLength(1);
+      const shown = answers.flatMap(({ best, others }) => [best, ...others]);
+      expect(shown).toContainEqual(
+        expect.objectContaining({ kind: 'reading', moment: { takeId, ms: 9000 } }),
+      );
+      expect(filters.readings).toEqual([{ kind: 'resistance', count: 1, low: 8100, high: 8100 }]);
+    }
+    expect((await search({ ...range, low: '8150' })).none).toBe(true);
+    expect((await search({ q: '8.1k neck' })).answers[0]?.best).toMatchObject({ kind: 'reading' });
+  });
+
   it('finds what is said while captions are put in', async () => {
     const lines = Array.from({ length: 400 }, (_, nth) => {
       const at = (ms: number) => new Date(ms).toISOString().slice(11, 23);
@@ -100,14 +124,20 @@ describe('the archive over HTTP', () => {
     expect(answer.answers.length + answer.nearest.length).toBeLessThanOrEqual(4);
   });
 
-  it.each(['kind=nonsense', 'limit=0', 'from=2026-02-30', 'client=x', 'more=than+asked'])(
-    'refuses %s with a problem',
-    async (params) => {
-      const { status, body } = await ask(app, 'GET', `/api/archive?${params}`);
-      expect(status).toBe(400);
-      expect(problemSchema.parse(body).detail).not.toBe('');
-    },
-  );
+  it.each([
+    'kind=nonsense',
+    'limit=0',
+    'from=2026-02-30',
+    'client=x',
+    'more=than+asked',
+    'reading=x',
+    'low=2',
+    'reading=resistance&high=x',
+  ])('refuses %s with a problem', async (params) => {
+    const { status, body } = await ask(app, 'GET', `/api/archive?${params}`);
+    expect(status).toBe(422);
+    expect(problemSchema.parse(body).detail).not.toBe('');
+  });
 });
 
 describe('what the repairer sets for it', () => {

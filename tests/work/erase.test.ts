@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { undoChange } from '@/db/changes';
 import type { Database } from '@/db/open';
 import { changes, clients, instruments, jobs, keptTickets, markers, narrationLines } from '@/db/schema';
+import { forgetChangedWords } from '@/lib/archive/store';
 import { narrationOf } from '@/lib/narration/store';
 import { everydayWords } from '@/lib/work/erase/everyday-words';
 import type { Person } from '@/lib/work/erase/person';
@@ -218,7 +219,7 @@ describe('erasing', () => {
         db.$client.prepare('vacuum into ?').run(join(home, 'backups', 'before-migration-1.sqlite'));
         expect(plain(bytesOnDisk()).includes(plain(who.last))).toBe(true);
 
-        const erased = eraseClient(db, id, ` ${name} `);
+        const erased = eraseClient(db, id, ` ${name} `, forgetChangedWords);
         expect(erased.recordings).toEqual([]);
         expect(erased.texts).toBeGreaterThan(40);
 
@@ -252,7 +253,7 @@ describe('erasing', () => {
   it('takes the entry and what hung on it off, and keeps jobs and instruments', () => {
     const { id } = addClient(db, { name: 'Ottoline Fernsby', reach: '555-0142 000' });
     const { jobId } = bookedFor(id, 'Fernsby bass', 'Fernsby bass.mp4');
-    const { recordings, texts: told } = eraseClient(db, id, 'Ottoline Fernsby');
+    const { recordings, texts: told } = eraseClient(db, id, 'Ottoline Fernsby', forgetChangedWords);
     expect(recordings.map((path) => path.split('/').at(-1))).toEqual(['Fernsby bass.mp4']);
     expect(told).toBeGreaterThan(10);
     expect(db.select().from(clients).all()).toEqual([]);
@@ -266,7 +267,7 @@ describe('erasing', () => {
 
   it('wants the name, and changes nothing without it', () => {
     const { id } = addClient(db, { name: 'Ottoline Fernsby' });
-    expect(() => eraseClient(db, id, 'ottoline')).toThrow(/not the name/);
+    expect(() => eraseClient(db, id, 'ottoline', forgetChangedWords)).toThrow(/not the name/);
     expect(db.select().from(clients).all()).toHaveLength(1);
   });
 
@@ -275,7 +276,7 @@ describe('erasing', () => {
     const { id: other } = addClient(db, { name: 'Tilda Quorn', reach: 'tilda@example.org' });
     bookedFor(id, 'Quorn and Fernsby, tilda@example.org');
     mergeClients(db, id, other);
-    eraseClient(db, id, 'Ottoline Fernsby');
+    eraseClient(db, id, 'Ottoline Fernsby', forgetChangedWords);
     expect(around(plain(bytesOnDisk()), /tilda|quorn|fernsby/g)).toEqual([]);
     expect(
       db
@@ -291,7 +292,7 @@ describe('erasing', () => {
     const { id: other } = addClient(db, { name: 'Ottoline Fernsby' });
     bookedFor(other, 'Fernsby bass');
     removeClient(db, other);
-    eraseClient(db, id, 'Ottoline Fernsby');
+    eraseClient(db, id, 'Ottoline Fernsby', forgetChangedWords);
     expect(
       db
         .select()
@@ -304,10 +305,10 @@ describe('erasing', () => {
   it('refuses while another entry bears the same name, and leaves namesakes alone', () => {
     const { id } = addClient(db, { name: 'Fernsby' });
     const { id: twin } = addClient(db, { name: 'FERNSBY' });
-    expect(() => eraseClient(db, id, 'Fernsby')).toThrow(/same name/);
+    expect(() => eraseClient(db, id, 'Fernsby', forgetChangedWords)).toThrow(/same name/);
     patchClient(db, twin, { name: 'Tilda Fernsby', notes: 'Fernsby, not the other' });
     bookedFor(twin, 'bass of Fernsby');
-    eraseClient(db, id, 'Fernsby');
+    eraseClient(db, id, 'Fernsby', forgetChangedWords);
     expect(db.select().from(clients).all()).toMatchObject([
       { name: 'Tilda Fernsby', notes: 'Fernsby, not the other' },
     ]);
@@ -320,7 +321,7 @@ describe('erasing', () => {
     mkdirSync(folder);
     for (const name of ['before-migration-1.sqlite', 'before-migration-2.sqlite', 'mine.txt'])
       writeFileSync(join(folder, name), 'Fernsby');
-    eraseClient(db, id, 'Ottoline Fernsby');
+    eraseClient(db, id, 'Ottoline Fernsby', forgetChangedWords);
     expect(readdirSync(folder).sort()).toEqual([
       expect.stringMatching(/^after-erasing-.*\.sqlite$/),
       'mine.txt',
@@ -337,7 +338,7 @@ describe('erasing', () => {
       insert into heard(heard) values ('rebuild');
       create virtual table spoken using fts5(text);
       insert into spoken values ('Ottoline Fernsby spoke');`);
-    eraseClient(db, id, 'Ottoline Fernsby');
+    eraseClient(db, id, 'Ottoline Fernsby', forgetChangedWords);
     expect(around(plain(bytesOnDisk()), /ernsby|ottoline/g)).toEqual([]);
     expect(db.$client.prepare('select remark from later').pluck().get()).toBe('A client asked');
     const asked = db.$client.prepare("select count(*) from heard where heard match 'client'").pluck();

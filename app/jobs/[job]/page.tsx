@@ -1,5 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { database } from '@/db/open';
+import { endLeisure } from '@/lib/tasks/store';
 import { JobDesk } from './_desk/job-desk';
 import { recordOrNull } from './_desk/record-or-null';
 
@@ -17,5 +19,6 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default async function JobPage({ params }: Props) {
   const record = recordOrNull((await params).job);
   if (!record || record.job.deletedAt !== null) notFound();
+  endLeisure(database(), record.job.id);
   return <JobDesk first={record} />;
 }

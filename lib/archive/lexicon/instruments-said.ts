@@ -16,7 +16,7 @@ export const instrumentsSaid: readonly InstrumentSaid[] = [
     types: ['violin family'],
     isWordToo: true,
   },
-  { says: /\bviolins?\b|\bfiddles?\b/, types: ['violin family'] },
+  { says: /\bviolins?\b|\bvoilins?\b|\bfiddles?\b/, types: ['violin family'] },
   { says: /\bviolas?\b|\bcellos?\b|\bvioloncellos?\b/, types: ['violin family'], isWordToo: true },
   { says: /\b(?:acoustic|electric) bass(?:es)?\b|\bbass guitars?\b/, types: ['bass guitar'] },
   {
@@ -45,9 +45,18 @@ export const instrumentsSaid: readonly InstrumentSaid[] = [
     says: /\belectric guitars?\b|\belectrics?\b(?! (?:shocks?|violins?|motors?|drill|faults?))/,
     types: ['electric guitar'],
   },
-  { says: /\bukuleles?\b|\bukes?\b/, types: ['ukulele'] },
-  { says: /\bmandolins?\b|\bmandos?\b/, types: ['mandolin'] },
+  { says: /\buk[ue]leles?\b|\bukes?\b/, types: ['ukulele'] },
+  { says: /\bmandoline?s?\b|\bmandos?\b/, types: ['mandolin'] },
   { says: /\bbanjos?\b/, types: ['banjo'] },
   { says: /\b(?:effects? )?pedals?\b(?! steel)|\bstomp ?box(?:es)?\b/, types: ['effects pedal'] },
   { says: /\bloose pick-?ups?\b/, types: ['loose pickup'], isWordToo: true },
 ];
+
+/** Names of instruments that are no type of their own, as the lexicon keeps them: who says one means no other. */
+export const namedInstruments: ReadonlySet<string> = new Set(
+  `accordion harmonica harmonium organ piano electricpiano synthesiser clarinet flute saxophone oboe recorder trumpet
+  trombone frenchhorn tuba pipes ocarina harp dulcimer zither lute hurdygurdy resonator lapsteel pedalsteel snaredrum
+  drum cymbal mallet edrum turntable rotaryspeaker mixer voicemic tapemachine headphone wireless tonewheel`.split(
+    /\s+/,
+  ),
+);

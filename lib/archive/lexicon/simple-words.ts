@@ -50,6 +50,8 @@ export function folded(text: string): string {
 }
 
 type Part = Pick<SimpleWord, 'word' | 'isNumber'>;
+/** Signs that stand within a word, or that a letter such as ⑴ is made of. */
+const signs = /[^\p{L}\p{M}\p{N}]/gu;
 const letters = (word: string): Part => ({ word, isNumber: false });
 const digits = (word: string): Part => ({ word, isNumber: true });
 
@@ -60,7 +62,7 @@ function partsOf(word: string): Part[] {
   const bare = word
     .replace(/'s$/, '')
     .replace(/'(?:m|re|ve|ll|d)$/, '')
-    .replaceAll("'", '');
+    .replaceAll(signs, '');
   return bare === '' ? [] : [letters(bare)];
 }
 
@@ -73,7 +75,7 @@ function numberParts(word: string): Part[] {
   const [, number = '', after = ''] = /^([\d.,]*\d)(.*)$/su.exec(word) ?? [];
   if (after === '') return [digits(plainNumber(number))];
   const unit = unitJoined(after);
-  return unit ? [digits(plainNumber(number) + unit)] : [letters(word.replaceAll(/[.,]/g, ''))];
+  return unit ? [digits(plainNumber(number) + unit)] : [letters(word.replaceAll(signs, ''))];
 }
 
 /** A number as one word: 8.10 and 8,1 are "8p1", .010 is "0p01", 1,000 is "1000". */

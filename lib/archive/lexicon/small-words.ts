@@ -21,6 +21,15 @@ export const fillerWords = list(`
   explained happened happen happens did got get gets getting let lets like much many lot lots long ago while
   ages usually always other another same all every each both thingy whatsit whatever
   not no off on up down out over under before after between until since through back next
+  against within without towards toward upon via per around across along among beside besides during except instead unless
+  whether either neither nor where's how's what's whats hows wheres mine yours ours nobody none nothing nowhere already
+  able seem seems seemed become became simply properly somehow anyway also especially mostly probably possibly
+  almost nearly completely totally absolutely entirely utterly suddenly constantly continually gradually badly slightly
+  definitely honestly apparently supposedly literally obviously clearly certainly finally eventually recently lately
+  whenever wherever whatever however anywhere everywhere elsewhere meanwhile otherwise hopefully sadly unfortunately
+  wonder wondering thinking thought believe reckon figure suppose supposed pretend trying managed manage decide
+  lad lass girl boy gent musician student teacher folks fellows mate pal friend dude neighbour
+  sometime somewhat thingamajig thingummy doodah gizmo whatchamacallit
 `);
 
 /** Words that many jobs share: they count for less than what is peculiar to one. */
@@ -29,4 +38,7 @@ export const weakWords = list(`
   issue issues new old good bad big little change changed replace replaced replacement remove removed fit fitted installed put take taken took
   make made try tried use used using set check checked test tested side two first last end part parts sound sounds
   play plays playing played left turn turned turns start started stop stopped more less most
+  excess excessive amount place area certain various several few couple own full whole extra proper special usual
+  simple easy nice great terrible awful horrible rotten strange odd weird funny horrid
+  begin began ended leave move moved happen seem become turning getting making doing using
 `);

@@ -1,7 +1,18 @@
 import { linesOf, listOf } from './lines';
-import { type Concept, conceptOf, type PhraseBook, phraseBook } from './phrase-book';
+import { localLines } from './local-words';
+import { type Concept, conceptOf, type PhraseBook, phraseBook, together } from './phrase-book';
 import { synonymLines } from './synonyms';
-import { plainThings, troubleLines } from './troubles';
+import { commonThings, plainThings, troubleLines } from './troubles';
+import { electricLines } from './ways-electric';
+import { everydayLines } from './ways-everyday';
+import { keysLines } from './ways-keys';
+import { misheardLines } from './ways-misheard';
+import { shopLines } from './ways-shop';
+import { soundLines } from './ways-sound';
+import { stringsLines } from './ways-strings';
+import { talkLines } from './ways-talk';
+import { windLines } from './ways-wind';
+import { woodLines } from './ways-wood';
 
 /** A word of the repairer's own, and what it means: "the twanger" means "single coil". */
 export interface OwnSynonym {
@@ -14,12 +25,34 @@ export function joined(phrase: string): string {
   return phrase.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
 }
 
+/** All groups of words that mean the same; what several files say of one word goes together. */
+export const synonymGroups = [
+  synonymLines,
+  electricLines,
+  woodLines,
+  talkLines,
+  stringsLines,
+  windLines,
+  keysLines,
+  soundLines,
+  shopLines,
+  misheardLines,
+  everydayLines,
+];
+
 function readSynonyms(): Concept[] {
-  return linesOf(synonymLines).map((line) => {
+  const groups = new Map<string, Concept>();
+  for (const line of synonymGroups.flatMap(linesOf)) {
     const [names = '', said = ''] = line.split('=');
     const [word = '', broader = ''] = names.split('<').map((part) => part.trim());
-    return { word, broader: listOf(broader), said: listOf(said) };
-  });
+    const known = groups.get(word) ?? { word, broader: [], said: [] };
+    groups.set(word, {
+      word,
+      broader: [...known.broader, ...listOf(broader)],
+      said: [...known.said, ...listOf(said)],
+    });
+  }
+  return [...groups.values()];
 }
 
 interface Trouble {
@@ -47,17 +80,45 @@ function namedByTroubles(): Concept[] {
     .map((phrase) => ({ word: joined(phrase), broader: [], said: [phrase] }));
 }
 
-const tradeConcepts: readonly Concept[] = [...synonyms, ...namedByTroubles()];
+export const tradeConcepts: readonly Concept[] = [...synonyms, ...namedByTroubles()];
 /** The trade's own words, without a repairer's. */
 export const tradeBook: PhraseBook = phraseBook(tradeConcepts);
 
-const withOwn = new WeakMap<readonly OwnSynonym[], PhraseBook>();
+/** What words mean on one sort of instrument only, by its type. */
+const local: ReadonlyMap<string, Concept[]> = readLocal();
 
-/** The trade's words with the repairer's own, which come first. The same list gives the same book. */
-export function bookWith(own: readonly OwnSynonym[]): PhraseBook {
-  if (own.length === 0) return tradeBook;
-  const made = withOwn.get(own) ?? phraseBook([...ownConcepts(own), ...tradeConcepts]);
-  withOwn.set(own, made);
+function readLocal(): Map<string, Concept[]> {
+  const byType = new Map<string, Concept[]>();
+  for (const line of linesOf(localLines)) {
+    const [types = '', group = ''] = line.split(':');
+    const [means = '', said = ''] = group.split('=').map((part) => part.trim());
+    const known = conceptOf(tradeBook, means);
+    const concept: Concept = {
+      ...(known ?? { word: joined(means), broader: [] }),
+      said: listOf(said),
+      isLocal: true,
+    };
+    for (const type of listOf(types)) byType.set(type, [...(byType.get(type) ?? []), concept]);
+  }
+  return byType;
+}
+
+const noOwn: readonly OwnSynonym[] = [];
+const withOwn = new WeakMap<readonly OwnSynonym[], Map<string, PhraseBook>>();
+
+/**
+ * The trade's words with the repairer's own, which come first, and with what words mean on an instrument of a type.
+ * The same list gives the same book.
+ */
+export function bookWith(own: readonly OwnSynonym[], instrument = ''): PhraseBook {
+  const ofType = local.get(instrument.toLowerCase()) ?? [];
+  if (own.length + ofType.length === 0) return tradeBook;
+  const list = own.length === 0 ? noOwn : own;
+  const books = withOwn.get(list) ?? new Map<string, PhraseBook>();
+  withOwn.set(list, books);
+  const key = ofType.length === 0 ? '' : instrument.toLowerCase();
+  const made = books.get(key) ?? together(phraseBook([...ownConcepts(own), ...ofType]), tradeBook);
+  books.set(key, made);
   return made;
 }
 
@@ -74,7 +135,13 @@ function ownConcepts(own: readonly OwnSynonym[]): Concept[] {
 /** For each word, what goes with it in each trouble that it has a part in. */
 const company = new Map<string, string[][]>();
 const alone = new Set(listOf(plainThings).map(wordOf));
+const common = new Set(listOf(commonThings).map(wordOf));
 for (const trouble of troubles) relate(trouble);
+
+/** Whether who asks for it, by its concept's word, asks for nothing that goes with it. */
+export function isPlainThing(word: string): boolean {
+  return alone.has(word);
+}
 
 function wordOf(phrase: string): string {
   return conceptOf(tradeBook, phrase)?.word ?? joined(phrase);
@@ -88,7 +155,10 @@ function relate({ signs, causes, cures }: Trouble): void {
 }
 
 function addCompany(word: string, others: readonly string[]): void {
-  company.set(word, [...(company.get(word) ?? []), others.filter((other) => other !== word)]);
+  company.set(word, [
+    ...(company.get(word) ?? []),
+    others.filter((other) => other !== word && !common.has(other)),
+  ]);
 }
 
 /** Signs, causes and cures that go with a concept, by their words: the first of each trouble, then the second. */

@@ -144,12 +144,150 @@ stripped | stripped | plugfill
 bindingloose | shrinkage, rot | glue, tape, binding
 finishdamage | drop, heat, rubber, damp | touchup
 tunerslip | worn gear, stripped | new tuner
+loosejack | bent contact, jack contact, tip contact, weak spring, lost its bend, spring contact | bend contact, bent in, retension contact
 loosejack | stripped, nut loose, washer missing | lock washer, star washer, tighten nut
 damp, mould | damp | dry slowly, clean
 corrosion | batteryleak, sweat, sweaty hands, damp | clean, battery clip, vinegar
+airleak | pad, tenoncork, bellows, key bent | pad, tenoncork, keywork
+reed | blocked, corrosion | reed
+stuckvalve | corrosion | stuckvalve
+buttonstuck | blocked, spill | buttonstuck
+tuningdrift, snare | drumhead, lugdrum | lugdrum
+nosound, cutsout | keyboardcontact, ribboncable, spill | keyboardcontact, ribboncable
+nopower, nosound | fuseblows, powersocket, mainslead, adapter, switch | fuseblows, powersocket, mainslead
+whine | groundloop, adapter, supply | adapter, filtercap
+microphonic, squeal, rattle | preampvalve, valve | preampvalve, replace valve
+fingerboardoff | hideglue, dried, heatdamage | glue, clamp
+newsaddle | saddleworn, saddlelow | newsaddle
+headslack, muffled | banjohead, tensionhook | tensionhook
+bowdamage | drop | splice, glue
+responsepoor | soundpost, bridge | postset
+bright | pot, wrong value | tonecap
+pickguardlift | shrinkage | pickguard, glue
+heatdamage | glue failed | glue, clamp
 banjohead | split head, slack head, stringheight, muffled | banjohead, tensionhook
 knobloose | split shaft, shaft, grub screw | spread shaft, tighten grub screw
 counterfeit | serial, date, original | serial
+# Pickups, controls and cables, further
+onepickup, nosound | brokenwire, dryjoint, deadcoil, opencircuit | solder, rewind
+opencircuit | deadcoil, brokenwire, dryjoint | rewind
+onepickup, cutsout | switch, switch contact, dirty switch | contactcleaner, switch
+deadcoil | corrosion, screw through the winding, knocked | rewind, solder
+outputlow, muffled, bright | shortedturns | rewind
+outputlow, hollow | coilsplit, brokenwire, deadcoil | solder
+outputlow | preamp, battery, batterydrain | battery
+outputlow, nosound | treblebleed, volumepot, pot | pot
+taper, nosound, cutsout | pot, worn track, cracked track | new pot, pot
+nosound, cutsout | jacktip, plug, cable | plug
+jacktip | cable | jack
+balance, cutsout, outputlow | piezo, saddle bottom not flat, dirt under the saddle | flatten slot, square saddle, piezo
+touchhum, buzz | brokenwire | solder, bridgeground
+batterydrain, batteryleak | batteryclip | batteryclip
+crosstalk, backwards | wiringplan | wiringplan
+# Amplifiers, pedals and keyboards, further
+nosound, outputlow | preampvalve, loadresistor, dryjoint | preampvalve, loadresistor
+nosound, hum | dcoffset, outputtransistor | outputtransistor
+fuseblows, burningsmell | outputtransistor, rectifier, transformer | outputtransistor, rectifier
+nosound, cutsout | outputtransistor, speaker relay, dryjoint | solder, relay
+distort, outputlow | filtercap, loadresistor, preampvalve | filtercap, loadresistor
+distort, outputlow | opamp, transistor, negative rail | opamp
+redplating, fuseblows | couplingcap, filtercap | couplingcap
+reverb | reverb, dryjoint, tank wire broken, preampvalve | reverb, solder
+reverb, hum | phono lead, groundloop | phono lead
+tremoloamp | optocoupler, capacitor, preampvalve | optocoupler
+crackle, popping | loadresistor, valvebase, preampvalve | loadresistor, valvebase
+volumefade, cutsout | dryjoint, outputtransistor, fan | solder, fan
+warmsup | filtercap, dryjoint, valvebase | filtercap, solder
+cutsout, nosound | effectsloop | contactcleaner
+ampchannel | relay, footswitch, switching fet | relay, footswitch
+rattle, buzz | cabrattle, speaker bolt | tighten bolts, cabrattle
+bypassfault, nosound | opamp, transistor, dryjoint, trackrepair | opamp, transistor
+bypassfault, footswitch | footswitch | footswitch
+nopower | powersocket, adapter, protectiondiode, trackrepair | powersocket, protectiondiode
+burningsmell, nosound | adapter, protectiondiode | protectiondiode
+whine, hum | adapter, isolated supply | adapter
+keyboardcontact | spill, ribboncable, corrosion | contactcleaner, clean
+memorybattery | memorybattery, battery | battery
+rotaryspeaker | belt perished, rotor motor | new belt
+voicemic, cutsout, nosound | xlr, cable, dryjoint | solder, xlr
+voicemic, muffled | dented grille, moisture, spill | clean
+# Strings, wood and bow, further
+stringheight | fallaway, frethigh, sunken, neckangle | fretlevel, neckreset, saddlelow
+fretbuzz | frethigh, humidity, damp | frethigh, fretlevel
+fretbuzz | nutlow, saddlelow | newnut, slotfill
+deadspot | nutlow, saddleworn, frethigh | frethigh
+balance, deadspot | stringgauge, old strings | new strings
+rodrattle, buzz | trussrod | trussrod
+rattle, fretbuzz | tunerbushing, tunerbutton, loosebrace, seamopen | tighten bushing
+springnoise | springclaw, springs | foam in the springs
+tuningdrift | stringwinding, slipping string, too many winds | restring, lock the winds
+tuningdrift, strapoff | ukestrings | ukestrings
+tunerslip, tuningdrift | tunerbutton, tunerbushing | newtuner
+tunerbutton | gassing, crumbling | newtuner, new button
+nuthigh, stringheight, intonation | newnut | nutslot
+nutloose, tuningdrift | nutloose | glue
+bridgecrack | bridgepin, dried | newbridge, glue
+bridgeplate, bridgepin, stringbreak | bridgeplate | bridgeplate, bridgepin
+crack | heatdamage, dried | cleat, crackglue
+topcrack, sidecrack, backcrack | drop, shipping | cleat, crackglue, patch
+sidecrack | drop | patch, splice, clamp
+seamopen | drop, damp, heatdamage | hideglue, clamp
+fingerboardoff | heatdamage, damp | hideglue, clamp
+brokenhead | shipping, drop | glue, splice, hideglue
+edgebroken, finishdamage | drop | splice, touchup
+neckangle | bellying, neckjoint | neckreset, newbridge
+soundpostdown | drop, stringchange, all strings off | postset
+nosound, weak, responsepoor | soundpostdown, seamopen, soundpost | postset, hideglue
+bridgewarp | stringtension, leaning | newbridge, straighten
+pegslip, tuningdrift | dried, humidity | pegdope, pegbush
+rehair, bowdamage | bowmite, bugs | rehair
+frog, rehair | eyelet worn, bow screw | eyelet
+bowdamage | drop, heatdamage | splice, bowdamage
+fineadjuster, buzz, rattle | fineadjuster, chinrest | tighten
+headslack, stringheight | damp, banjohead | tensionhook
+resonator, buzz, rattle | resonator, biscuit | resonator
+# What is blown, squeezed, struck
+padleak, airleak | pad, keyregulation, bentkey, tonehole, jointcrack | pad, keyregulation, straighten
+padleak | tenoncork, octavekey | tenoncork
+stickypad | pad, spill | clean
+keyspring, bentkey | drop | keyspring, straighten
+bumpercork | felt, glue | bumpercork
+swedgeplay | worn | swedgeplay
+jointcrack | dried, heatdamage | superglue, pinned crack
+tenonbroken | drop | splice, tenonbroken
+octavekey | blocked, bentkey | clean, straighten
+stuckvalve | lime deposit | chemclean, lapping compound
+valveleak | worn | valveleak
+valvealign | felt | valvealign
+slidestuck | corrosion, lime deposit | heat, penetrating oil
+handslide | brassdent, drop | straighten, dentout
+mouthpiecestuck | drop | mouthpiecestuck
+brassdent | drop, shipping | dentout
+solderbrace | drop | solder
+waterkey, airleak | waterkey | waterkey
+redrot | corrosion | solder, patch
+deadnote | reed, reedvalve, blocked, bassmachine | reed, clean
+deadnote, reedtuning | reedwax | reedwax
+reedtuning | corrosion, blocked | reedtuning
+ciphering | pallet, keyspring, blocked, bentkey | pallet, clean
+bellows, airleak | bellows gasket, bellows corner | bellows
+buttonstuck | keystick, stickypad | key easing
+buttonstuck, bassmachine | blocked, bent lever, drop | straighten, clean
+pianoaction, keystick | damp, tight centre, spill | key easing, repinned
+damperpiano | damper felt, bent damper | damper felt
+tuningpin, tuningdrift | tuningpin, dried | oversize pin, cyano in the pin hole
+snare, buzz | snare wires | snare
+drumtuning | bearingedge, lugdrum, banjohead | bearingedge, banjohead
+shellround | damp, heatdamage | glue, clamp
+cymbal | drop | cymbal
+drumpedal, drumhardware | stripped, worn | grease, tighten
+# Around the job
+warranty | glue failed, dryjoint | reglue, solder
+modified | wrong glue, hideglue | cleanglue, hideglue
+modified | wiringplan, dryjoint | wiringplan, solder
+brokenscrew | corrosion | plugfill, screw extractor
+nofault, cutsout | soaktest | soaktest
+animals | woodworm | clean
 `;
 
 /**
@@ -161,5 +299,11 @@ volumepot, tonepot, pot, jack, switch, cable, battery, capacitor, tonecap, condu
 powervalve, preampvalve, bias, heater, rectifier, transformer, filtercap, couplingcap, speaker, opamp, transistor, screw,
 ground, string, stringgauge, saddle, nut, nutslot, fret, trussrod, bridge, bridgepin, pickguard, tuner, peg, soundpost, bassbar, glue,
 hideglue, clamp, steam, humidify, humidity, drop, heat, plug, measure, continuity, original, serial, date, binding, splice,
-finish, standby, resistor, tape, insulated, footswitch, piezo, polepiece, pickupheight
+waxpotting, wah, finish, standby, resistor, tape, insulated, footswitch, piezo, polepiece, pickupheight
+`;
+
+/** What has a part in so many troubles that it tells of none: nobody who asks for a trouble is shown these instead. */
+export const commonThings = `
+solder, clean, drop, glue, clamp, straighten, tighten, grease, heat, damp, humidity, corrosion, spill, blocked,
+shipping, worn, felt, stripped, tape, insulated, cable, battery, pot, transformer, valve, pad
 `;

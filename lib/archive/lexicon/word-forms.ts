@@ -88,6 +88,7 @@ const irregular = `
   smell: smelt smelly
   burn: burnt burned
   spill: spilt
+  waxpotting: potted
 `;
 
 /** Spellings of one word: the one that is kept first. */
@@ -111,7 +112,7 @@ const spelled = `
   draught: draft
   disc: disk
   lacquer: laquer lacquar
-  gauge: gage
+  gauge: gage guage guages
   cancel: cancelled canceled
   label: labelled labeled
   licence: license
@@ -127,7 +128,38 @@ const spelled = `
   light: lite
   fuse: fuze
   plastic: plasticky
-  kerfing: kerfed
+  kerfing: kerfed curfing kirfing
+  tremolo: tremelo tremalo tremulo
+  vibrato: vibrado vibratto
+  piezo: peizo pezo piazo pieso piezzo
+  solder: sodder soder soldder sauder
+  ukulele: ukelele ukeleles ukuleles
+  mandolin: mandoline mandolins mandalin
+  violin: voilin violine
+  accordion: accordian accordians acordion
+  saxophone: saxaphone saxofone
+  purfling: purfing perfling
+  tenon: tennon tenen
+  mortise: mortice
+  ferrule: ferule ferral
+  rosin: rozin
+  vellum: velum
+  capacitor: capaciter capasitor
+  potentiometer: potentiometre potensiometer
+  resistor: resister
+  transistor: transister
+  rectifier: rectifyer
+  speaker: speeker
+  pickguard: pickgard pickguards
+  fretboard: fretbored
+  fingerboard: fingerbored
+  intonation: intination entonation intonnation
+  headstock: headstick headstocks
+  humbucker: humbuker humbucher humbuckers
+  shellac: shellack
+  varnish: varnich
+  bellows: belows
+  pallet: palate
 `;
 
 /** Each form that people write, with the one that stands for it. */

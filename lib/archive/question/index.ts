@@ -34,7 +34,8 @@ export function readQuestion(q: string, context: QuestionContext): Question {
   const basis = basisIn(rest, makePart);
   const hints = hintsIn(rest, makePart);
   const instruments = instrumentsIn(rest, context.instrumentTypes, makePart);
-  const terms = termsIn(rest, context, makePart);
+  const types = instruments.flatMap((each) => each.instruments ?? []);
+  const terms = termsIn(rest, context, types, makePart);
   const findings = [...times, ...values, ...instruments, ...hints, ...basis, ...clients, ...terms];
   return asQuestion(findings);
 }

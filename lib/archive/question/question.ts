@@ -32,6 +32,8 @@ export interface QuestionTerm {
   any: string[];
   /** How many of `any`, from the first on, mean the same; the others go with it (signs, causes, cures) and say less. */
   close: number;
+  /** The words of a phrase as they were said, which say more than what it means; empty for a word. */
+  exact: string[];
   /** 1 for a usual word. */
   weight: number;
   isSlip: boolean;

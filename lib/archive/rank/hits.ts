@@ -1,5 +1,6 @@
 import type { FindableKind } from '@/shared/archive';
 import type { MarkerKind } from '@/shared/markers';
+import type { Basis } from '@/shared/readings';
 
 /** Something found that a word of the question, or several, stand in. */
 export interface Hit {
@@ -7,6 +8,8 @@ export interface Hit {
   id: number;
   kind: FindableKind;
   markerKind: MarkerKind | null;
+  /** How it is known, where that is noted. */
+  basis: Basis | null;
   /** Null for narration, which is found by its place. */
   recordId: string | null;
   /** Null for what has no moment. */

@@ -1,5 +1,7 @@
 import type { ArchiveAnswer } from '@/shared/archive';
+import type { ClientId } from '@/shared/ids';
 import { nearMs, type Ranked } from '../rank';
+import type { Hit } from './hits';
 
 /** A job as it answers a question. */
 export interface RankedJob {
@@ -8,8 +10,10 @@ export interface RankedJob {
   /** Share of the question's weight that its best moment meets, 0 to 1. */
   share: number;
   type: string;
-  /** Kinds of things and markers that were found in it. */
+  clientId: ClientId | null;
+  /** Kinds of things and markers, and ways of knowing, that would answer by themselves. */
   kinds: readonly string[];
+  bases: readonly string[];
 }
 
 /** Below this share of the question nothing counts as an answer. */
@@ -37,16 +41,50 @@ function isOneWith({ hit: shown }: Ranked, { hit }: Ranked): boolean {
   return shown.place.takeId === hit.place.takeId && Math.abs(shown.place.ms - hit.place.ms) <= nearMs;
 }
 
+/** The moments to be shown with one of those that have to be among them: the best of these, where there is one. */
+export function withOneOf(shown: Ranked[], all: readonly Ranked[], wanted: ReadonlySet<Hit>): Ranked[] {
+  if (wanted.size === 0 || shown.some(({ hit }) => wanted.has(hit))) return shown;
+  return [...shown, ...all.filter(({ hit }) => wanted.has(hit)).slice(0, 1)];
+}
+
+/**
+ * What hits are told apart by, such as their kinds, as far as those of one alone still answer.
+ * @param answers whether hits do by themselves
+ */
+export function answering<T>(
+  hits: readonly Hit[],
+  tellings: (hit: Hit) => readonly T[],
+  answers: (hits: readonly Hit[]) => boolean,
+): T[] {
+  const apart = new Map<T, Hit[]>();
+  for (const hit of hits)
+    for (const telling of tellings(hit)) {
+      const same = apart.get(telling);
+      if (same) same.push(hit);
+      else apart.set(telling, [hit]);
+    }
+  return [...apart].flatMap(([telling, same]) => (answers(same) ? [telling] : []));
+}
+
+type Filters = ArchiveAnswer['filters'];
+
 /** How many answers each filter would leave, among those that were ranked. */
-export function countsOf(jobs: readonly RankedJob[]): ArchiveAnswer['filters'] {
+export function countsOf(jobs: readonly RankedJob[]): Pick<Filters, 'instruments' | 'kinds' | 'bases'> & {
+  clients: Omit<Filters['clients'][number], 'name'>[];
+} {
   return {
     instruments: counted(jobs.map(({ type }) => type)),
     kinds: counted(jobs.flatMap(({ kinds }) => kinds)),
+    bases: counted(jobs.flatMap(({ bases }) => bases)),
+    clients: counted(jobs.flatMap(({ clientId }) => clientId ?? [])).map(({ value, count }) => ({
+      id: value,
+      count,
+    })),
   };
 }
 
-function counted(values: readonly string[]): { value: string; count: number }[] {
-  const counts = new Map<string, number>();
+function counted<T extends string>(values: readonly T[]): { value: T; count: number }[] {
+  const counts = new Map<T, number>();
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
   return [...counts]
     .map(([value, count]) => ({ value, count }))

@@ -42,6 +42,10 @@ export class Pool {
     return rarity(Math.min(all, (met.size * all) / Math.max(1, Math.min(all, reached))), all);
   }
 
+  isMet(word: number): boolean {
+    return (this.#jobsOf[word]?.size ?? 0) > 0;
+  }
+
   newest(): number {
     return Math.max(0, ...this.jobs.keys());
   }

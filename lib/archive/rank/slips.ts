@@ -1,7 +1,7 @@
 /** How many slips of typing a word is allowed: none in a short one, where every word is near another. */
 export function mostSlips(word: string): number {
   if (word.length < 4 || /\d/.test(word)) return 0;
-  return word.length < 7 ? 1 : 2;
+  return word.length < 8 ? 1 : 2;
 }
 
 /**

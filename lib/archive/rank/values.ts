@@ -1,5 +1,6 @@
 import { readingKindIds } from '@/shared/readings';
 import type { Question } from '../question';
+import { prepareWords } from '../words';
 
 type AskedValue = Question['values'][number];
 
@@ -34,17 +35,47 @@ export interface ReadValue {
 
 /** How well a reading answers for a value, 0 to 1. */
 export function closeness(asked: AskedValue, { value, of, isPart }: ReadValue): number {
-  const words = (asked.subject ?? '').toLowerCase().split(/\s+/).filter(Boolean);
+  const words = preparedOf(asked.subject ?? '');
   // "Neck pickup" is the neck one.
   const subjects = words.length > 1 ? words.filter((word) => word !== 'pickup') : words;
-  const named = subjects.filter((word) => of.toLowerCase().includes(word)).length;
-  const about = subjects.length === 0 ? 1 : otherSubject + (1 - otherSubject) * (named / subjects.length);
+  const there = preparedOf(of.replace(places, ''));
+  const named = subjects.filter((word) => there.includes(word)).length;
+  const share = isOtherPart(words, there) ? 0 : named / Math.max(1, subjects.length);
+  const about = subjects.length === 0 ? 1 : otherSubject + (1 - otherSubject) * share;
   return nearness(asked, value) * about * (isPart ? partFactor : 1);
+}
+
+/** Where the leads were held says not what was measured. */
+const places = /,? \bat the .*$/;
+
+const mostSubjects = 5000;
+const subjectsRead = new Map<string, string[]>();
+
+/** Hundreds of readings are of a few things: each is read once. */
+function preparedOf(text: string): string[] {
+  const known = subjectsRead.get(text);
+  if (known) return known;
+  if (subjectsRead.size >= mostSubjects) subjectsRead.clear();
+  const words = prepareWords(text).split(' ').filter(Boolean);
+  subjectsRead.set(text, words);
+  return words;
+}
+
+/** Parts that stand in the same places: a bridge pickup is not the pot of the bridge pickup. */
+const parts: ReadonlySet<string> = new Set([
+  ...['pickup', 'pot', 'volumepot', 'tonepot', 'jack', 'switch', 'capacitor', 'resistor', 'speaker'],
+  ...['transformer', 'battery', 'string', 'nutslot', 'fret', 'saddle', 'screw'],
+]);
+
+function isOtherPart(asked: readonly string[], there: readonly string[]): boolean {
+  const isIn = (words: readonly string[]) => words.filter((word) => parts.has(word));
+  const [wanted, found] = [isIn(asked), isIn(there)];
+  return wanted.length > 0 && found.length > 0 && !wanted.some((part) => found.includes(part));
 }
 
 /** The right value of another thing. */
 const otherSubject = 0.25;
-const partFactor = 0.95;
+const partFactor = 0.9;
 
 /** A range is met or not; a value that is looked for, the better the nearer. */
 function nearness({ low, high, near }: AskedValue, value: number): number {

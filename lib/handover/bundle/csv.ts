@@ -6,7 +6,12 @@ export type Cell = string | number | boolean | null;
  * a byte order mark, by which spreadsheet programs know UTF-8 (common practice, no source).
  */
 export function writeCsv(columns: readonly string[], rows: readonly (readonly Cell[])[]): string {
-  return `\ufeff${[columns, ...rows].map((row) => `${row.map(field).join(',')}\r\n`).join('')}`;
+  return `\ufeff${[columns, ...rows].map(csvLine).join('')}`;
+}
+
+/** One line of such a table, with its end: for a table that is written bit by bit. */
+export function csvLine(cells: readonly Cell[]): string {
+  return `${cells.map(field).join(',')}\r\n`;
 }
 
 /**

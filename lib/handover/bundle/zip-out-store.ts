@@ -1,11 +1,12 @@
 import { createReadStream, statSync } from 'node:fs';
 import { PassThrough, pipeline, type Readable } from 'node:stream';
-import { ZipFile } from 'yazl';
+import { type ReadStreamOptions, ZipFile } from 'yazl';
 
-/** A file of the archive: from memory, or from the disk as it is. */
+/** A file of the archive: from memory, from the disk as it is, or made when its turn comes. */
 export type Packed =
   | { name: string; bytes: Buffer; isPackedAlready: boolean }
-  | { name: string; path: string; sizeBytes: number };
+  | { name: string; path: string; sizeBytes: number }
+  | { name: string; open: () => Readable; modifiedAt: Date };
 
 const pieceBytes = 1 << 20;
 
@@ -18,16 +19,20 @@ export function zipStream(files: readonly Packed[]): Readable {
   const out = new PassThrough({ highWaterMark: pieceBytes });
   let reading: Readable | null = null;
   zip.on('error', (error: Error) => out.destroy(error));
+  const addLazily = (name: string, options: Partial<ReadStreamOptions>, open: () => Readable) =>
+    zip.addReadStreamLazy(name, options, (give) => {
+      reading = open();
+      reading.on('error', (error) => out.destroy(error));
+      give(null, reading);
+    });
   for (const file of files) {
     if ('bytes' in file) zip.addBuffer(file.bytes, file.name, { compress: !file.isPackedAlready });
-    else {
+    else if ('path' in file) {
       const { mtime } = statSync(file.path);
-      zip.addReadStreamLazy(file.name, { compress: false, size: file.sizeBytes, mtime }, (give) => {
-        reading = createReadStream(file.path, { highWaterMark: pieceBytes });
-        reading.on('error', (error) => out.destroy(error));
-        give(null, reading);
-      });
-    }
+      addLazily(file.name, { compress: false, size: file.sizeBytes, mtime }, () =>
+        createReadStream(file.path, { highWaterMark: pieceBytes }),
+      );
+    } else addLazily(file.name, { compress: true, mtime: file.modifiedAt }, file.open);
   }
   zip.end();
   // yazl joins its streams by pipe(), which leaves a file open when whoever reads goes away.

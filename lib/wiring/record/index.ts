@@ -1,1 +1,1 @@
-export { sameSubject } from './worksheet';
+export { sameSubject, traceOf, type Worksheet } from './worksheet';

@@ -114,6 +114,8 @@ const words: Record<Task['kind'], string> = {
   'viewing-copy': 'Making a viewing copy',
   listen: 'Listening',
   cut: 'Making the public cut',
+  'backlog-look': 'Looking through older recordings',
+  'backlog-import': 'Taking older recordings in',
 };
 
 /** What the machine is busy with, in one line, and a way to stop it. */

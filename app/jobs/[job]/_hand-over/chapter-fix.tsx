@@ -2,12 +2,12 @@
 
 import { useEffect, useMemo, useRef } from 'react';
 import { Button } from '@/app/_parts/button';
+import { saveFile } from '@/app/_parts/save-file';
 import { chapterFormats, fixChapters } from '@/lib/handover';
 import { useDesk } from '../_desk/use-record';
 import { CopyButton } from './copy-button';
 import styles from './hand-over.module.css';
 import { HeldBack } from './held-back';
-import { saveAsFile } from './save-as-file';
 import { useHandOver } from './use-hand-over';
 
 const mostRows = 14;
@@ -66,7 +66,11 @@ export function ChapterFix({ onClose }: { onClose: () => void }) {
               key={name}
               aria-label={`Save the mended list as ${label}`}
               onClick={() =>
-                saveAsFile(`job-${job.number}-chapters.${extension}`, contentType, write(fixed.chapters))
+                saveFile(
+                  new File([write(fixed.chapters)], `job-${job.number}-chapters.${extension}`, {
+                    type: contentType,
+                  }),
+                )
               }
             >
               Save as {label}

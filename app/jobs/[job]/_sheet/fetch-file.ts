@@ -13,17 +13,6 @@ export async function fetchFile(path: string): Promise<File> {
   throw new CallError('The file could not be made.', 'Load the page again.', response.status);
 }
 
-/** Hands a file to the browser to be saved. */
-export function saveFile(file: File): void {
-  const address = URL.createObjectURL(file);
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = file.name;
-  link.click();
-  // The browser takes the file up after this turn.
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
-}
-
 function nameIn(headers: Headers): string {
   return /filename="([^"]+)"/.exec(headers.get('content-disposition') ?? '')?.[1] ?? 'file';
 }

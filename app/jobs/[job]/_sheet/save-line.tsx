@@ -3,9 +3,10 @@
 import { useState } from 'react';
 import { Button } from '@/app/_parts/button';
 import { useNotices } from '@/app/_parts/notices';
+import { saveFile } from '@/app/_parts/save-file';
 import { captionOf, type SavedLine } from '@/lib/handover';
 import { useDesk } from '../_desk/use-record';
-import { fetchFile, saveFile } from './fetch-file';
+import { fetchFile } from './fetch-file';
 import styles from './sheet.module.css';
 
 /** A marker or a reading for a message to the client: its picture, a short clip, its words. */

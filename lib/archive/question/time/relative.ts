@@ -1,6 +1,6 @@
 import { type NamedCycle, namedCycleAt, unitCycle } from './cycles';
 import { yearAt } from './dates';
-import { addDays, type Day, earlierOf, type Span, yearOf } from './days';
+import { addDays, type Day, earlierOf, earliestDay, monthOf, monthSpan, type Span, yearOf } from './days';
 import { type Calendar, firstOf, type Period, past, type Reader, wordAt } from './period';
 import { type Cycle, firstToCome, lastBegun, lastEnded, thisOne } from './seasons';
 import { amounts, springParts, unitNames } from './time-words';
@@ -104,6 +104,17 @@ const ago: Reader = (tokens, at, calendar) => {
   };
 };
 
+/** more than two years ago, over a month ago: up to so far back from today. */
+const longAgo: Reader = (tokens, at, { today }) => {
+  const isMore = wordAt(tokens, at) === 'more' && wordAt(tokens, at + 1) === 'than';
+  if (!isMore && wordAt(tokens, at) !== 'over') return null;
+  const amount = amountAt(tokens, at + (isMore ? 2 : 1));
+  const unit = amount && unitNames.get(wordAt(tokens, amount.next));
+  if (!amount || !unit || !/^(ago|back)$/.test(wordAt(tokens, amount.next + 1))) return null;
+  const to = addDays(sameDayBack(today, unit, amount.low), -1);
+  return { span: { from: earliestDay, to }, next: amount.next + 2, isSure: true };
+};
+
 /** half a year ago, a year and a half ago. */
 function halfYear(tokens: readonly Token[], at: number, calendar: Calendar): Period | null {
   const said = [0, 1, 2, 3, 4, 5].map((step) => wordAt(tokens, at + step)).join(' ');
@@ -182,6 +193,14 @@ function rollingAt(tokens: readonly Token[], at: number, { today }: Calendar): P
   if (!unit || !(amount ?? (word === 'past' || isOver))) return null;
   const count = amount?.high ?? 1;
   return { span: { from: backFrom(today, unit, count), to: today }, next: place + 1, isSure: true };
+}
+
+/** The same day of the month so many back, or the last of it where it has no such day. */
+function sameDayBack(today: string, unit: keyof typeof daysIn, count: number): string {
+  const months = { day: 0, week: 0, month: 1, quarter: 3, year: 12 }[unit] * count;
+  if (months === 0) return backFrom(today, unit, count);
+  const { to } = monthSpan(yearOf(today), monthOf(today) - months);
+  return earlierOf(`${to.slice(0, 8)}${today.slice(8)}`, to);
 }
 
 const daysIn = { day: 1, week: 7, month: 30.5, quarter: 91.5, year: 365.25 } as const;
@@ -267,4 +286,4 @@ function isSpringPart(tokens: readonly Token[], { kind, next }: NamedCycle): boo
   return kind === 'season' && springParts.has(wordAt(tokens, next));
 }
 
-export const relativeAt: Reader = firstOf(nearDay, vague, within, ago, relative, named);
+export const relativeAt: Reader = firstOf(nearDay, vague, longAgo, within, ago, relative, named);

@@ -1,8 +1,13 @@
 import { fromBase, kindOf } from '@/lib/readings';
 import type { Meant } from './kinds-meant';
-import type { ValueRange } from './values';
 
 const mostDigits = 5;
+
+export interface ValueRange {
+  low: number | null;
+  high: number | null;
+  near: number | null;
+}
 
 /** "resistance near 8.1 kΩ", "string height between 1.5 and 2 mm". */
 export function sayRange({ low, high, near }: ValueRange, { unit, kindIds }: Meant): string {

@@ -6,7 +6,7 @@ import type { Finding, QuestionValue } from '../question';
 import { lowered, type Rest, spend } from '../rest';
 import { kindsNamed, type Meant, meantByUnit, meantByWords } from './kinds-meant';
 import { type SaidNumber, saidNumbers } from './numbers';
-import { sayRange } from './say-value';
+import { sayRange, type ValueRange } from './say-value';
 
 type Bound = 'under' | 'over' | 'near' | 'between';
 
@@ -117,12 +117,6 @@ function single(text: string, number: SaidNumber): FoundValue {
       return { bound, numbers: [number], start: number.start, end: number.end + after.length };
   }
   return { bound: 'near', numbers: [number], start: number.start, end: number.end };
-}
-
-export interface ValueRange {
-  low: number | null;
-  high: number | null;
-  near: number | null;
 }
 
 function rangeOf({ bound, numbers }: FoundValue, { unit }: Meant): ValueRange {

@@ -1,4 +1,5 @@
 import { database } from '@/db/open';
+import { forgetChangedWords } from '@/lib/archive/store';
 import { eraseClient } from '@/lib/work/store';
 import { eraseSchema } from '@/shared/clients';
 import { clientIdSchema } from '@/shared/ids';
@@ -6,5 +7,5 @@ import { body, route } from '../../../_http/route';
 
 export const POST = route(async (request, { client }) => {
   const { name } = await body(request, eraseSchema);
-  return Response.json(eraseClient(database(), clientIdSchema.parse(client), name));
+  return Response.json(eraseClient(database(), clientIdSchema.parse(client), name, forgetChangedWords));
 });
