@@ -119,7 +119,7 @@ describe('the pages, opened from a disk', () => {
 
   it.each(['light', 'dark'] as const)('fit a phone and reach everybody, in the %s', async (colorScheme) => {
     const job = readdirSync(join(folder, 'jobs')).map((name) => `jobs/${name}`);
-    for (const name of ['index.html?q=neck', 'conductors.html', ...job.slice(0, 4)]) {
+    for (const name of ['index.html?q=neck', 'conductors.html', ...job.slice(0, 1)]) {
       const [file = '', search = ''] = name.split('?');
       const set = await openPage(browser, `${address(file)}?${search}`, 'phone');
       await set.page.emulateMedia({ colorScheme });
