@@ -6,6 +6,8 @@ export default {
   reactStrictMode: true,
   serverExternalPackages: ['better-sqlite3', 'node-av', 'pdfkit', 'fontkit'],
   devIndicators: false,
+  // Browsers ask for it by this name before they have read the page's head.
+  rewrites: async () => [{ source: '/favicon.ico', destination: '/icon.svg' }],
   // `npm test` holds the types; the first start on a repairer's machine need not wait for them again.
   typescript: { ignoreBuildErrors: true },
 };

@@ -14,6 +14,8 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/media/**', 'tests/http/**', 'tests/browser/**'],
+          // No test here replaces a module: read once by each worker, they save more time than the tests take.
+          isolate: false,
           testTimeout: 30_000,
         },
       },

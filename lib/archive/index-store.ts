@@ -4,6 +4,7 @@ import { archiveStale, archiveTakes, narrationLines } from '@/db/schema';
 import type { Synonym } from '@/shared/archive';
 import type { JobId, TakeId } from '@/shared/ids';
 import { matchOf } from './match';
+import { memoryByWords } from './memory';
 import { betweenWhole, passageNumber, passagesOfTake } from './numbers';
 import { readyOnce } from './ready-store';
 import { synonymsOf } from './synonyms-store';
@@ -128,20 +129,11 @@ function takeInLines(db: Database, jobId: JobId, takeId: TakeId): void {
   keepWords(db, words);
 }
 
-const longestMemory = 5000;
-const memory = new WeakMap<readonly Synonym[], Map<string, string>>();
-
 /** A whole take is taken in anew when one line of it changes: what was said in its other passages is remembered. */
+const memoryOf = memoryByWords<string>(5000);
+
 function preparedPassage(text: string, own: readonly Synonym[], type: string): string {
-  const known = memory.get(own) ?? new Map<string, string>();
-  memory.set(own, known);
-  const key = `${type}\n${text}`;
-  const before = known.get(key);
-  if (before !== undefined) return before;
-  if (known.size >= longestMemory) known.clear();
-  const prepared = prepareWords(text, own, type);
-  known.set(key, prepared);
-  return prepared;
+  return memoryOf(own).of(`${type}\n${text}`, () => prepareWords(text, own, type));
 }
 
 function numberOfTake(db: Database, row: Omit<typeof archiveTakes.$inferInsert, 'id'>): number {

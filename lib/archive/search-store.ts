@@ -10,10 +10,11 @@ import { calendarOf } from './calendar-store';
 import { filtersOf } from './filters-store';
 import { answersOf } from './found-store';
 import { stands, takeInStale } from './index-store';
+import { Memory } from './memory';
 import { type Question, readQuestion, withoutParts } from './question';
 import { answerThreshold } from './rank/jobs';
 import { isNarrowed, rankJobs } from './ranked-store';
-import { whileUnchanged } from './reference/kept-store';
+import { whileUnchanged } from './ready-store';
 import { stemsOf } from './snippet';
 import { synonymsOf } from './synonyms-store';
 import { basisTag } from './tags';
@@ -37,7 +38,7 @@ function answer(db: Database, query: ArchiveQuery): Omit<ArchiveAnswer, 'waiting
   const asked = readQuestion(query.q, {
     ...calendarOf(db),
     today,
-    instrumentTypes: typesOf(db, 'all'),
+    instrumentTypes: typesOf(db),
     clients: clientsNamedIn(db, query.q),
     ownSynonyms: own,
     knows: (word) => stands(db, word),
@@ -78,7 +79,7 @@ function withBasisAsked(question: Question): Question {
 
 /** Clients of whose names a word stands in the question: to read thousands of names word by word takes too long. */
 function clientsNamedIn(db: Database, q: string): { id: ClientId; name: string }[] {
-  const byWord = clientsByWord(db, 'all');
+  const byWord = clientsByWord(db);
   const named = new Set(lettersOf(q).flatMap((word) => byWord.get(word) ?? []));
   return namedSchema.parse([...named].sort((a, b) => a.place - b.place));
 }
@@ -92,7 +93,7 @@ interface NamedClient {
   place: number;
 }
 
-const clientsByWord = whileUnchanged((db: Database, _: 'all'): ReadonlyMap<string, NamedClient[]> => {
+const clientsByWord = whileUnchanged((db: Database): ReadonlyMap<string, NamedClient[]> => {
   const ids = db.$client.prepare('SELECT id FROM clients ORDER BY id').pluck().all();
   const names = db.$client.prepare('SELECT name FROM clients ORDER BY id').pluck().all();
   const byWord = new Map<string, NamedClient[]>();
@@ -107,24 +108,18 @@ const clientsByWord = whileUnchanged((db: Database, _: 'all'): ReadonlyMap<strin
   return byWord;
 });
 
-const mostNames = 20_000;
-const namesRead = new Map<string, string[]>();
-
 /** All names are gone through after each change: each is read once. */
+const namesRead = new Memory<string[]>(20_000);
+
 function wordsOfName(name: string): string[] {
-  const known = namesRead.get(name);
-  if (known) return known;
-  if (namesRead.size >= mostNames) namesRead.clear();
-  const words = [...new Set(lettersOf(name))];
-  namesRead.set(name, words);
-  return words;
+  return namesRead.of(name, () => [...new Set(lettersOf(name))]);
 }
 
 function lettersOf(text: string): string[] {
   return folded(text).match(/[\p{L}\p{N}]{2,}/gu) ?? [];
 }
 
-const typesOf = whileUnchanged((db: Database, _: 'all'): string[] => {
+const typesOf = whileUnchanged((db: Database): string[] => {
   const own = db.selectDistinct({ type: instruments.type }).from(instruments).orderBy(asc(instruments.type));
   return [...new Set([...instrumentTypes, ...own.all().map(({ type }) => type)])];
 });

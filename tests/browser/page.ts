@@ -30,7 +30,7 @@ export async function openPage(
     (message) =>
       message.type() === 'error' &&
       !message.text().includes(axeProbe) &&
-      troubles.push(`console: ${message.text()}`),
+      troubles.push(`console: ${message.text()} ${message.location().url}`.trim()),
   );
   page.on('request', (request) => {
     const { origin, protocol } = new URL(request.url());

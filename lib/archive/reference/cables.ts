@@ -1,17 +1,14 @@
 import { isConductorColour, letterCode } from '@/lib/wiring';
 import type { CableLikeness, ColoursAsked } from '@/shared/reference';
-
-const longestMemory = 2000;
-const codes = new Map<string, string>();
+import { Memory } from '../memory';
 
 /** Cables name the same few colours again and again. */
+const codes = new Memory<string>(2000);
+
 function codeOf(text: string): string {
-  const known = codes.get(text);
-  if (known !== undefined) return known;
-  if (codes.size >= longestMemory) codes.clear();
-  const code = isConductorColour(text) ? letterCode(text).replace(/\d+$/, '') : text.toLowerCase();
-  codes.set(text, code);
-  return code;
+  return codes.of(text, () =>
+    isConductorColour(text) ? letterCode(text).replace(/\d+$/, '') : text.toLowerCase(),
+  );
 }
 
 /** A cable by its colours: letter codes without the numbers that tell two of one colour apart, sorted. */

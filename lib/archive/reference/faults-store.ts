@@ -4,10 +4,10 @@ import { claims, instruments, jobs, markers, parts, workItems } from '@/db/schem
 import type { JobId } from '@/shared/ids';
 import type { MarkerKind } from '@/shared/markers';
 import type { FaultsAnswer, FaultsQuery } from '@/shared/reference';
+import { whileUnchanged } from '../ready-store';
 import { synonymsOf } from '../synonyms-store';
 import { type FaultJob, faultsOf, type Told } from './faults';
 import { asReferenceJob, countedValues, jobColumns } from './jobs-store';
-import { whileUnchanged } from './kept-store';
 
 /** In the list of all faults, and of one alone. */
 const inList = { moments: 3, cures: 6 };
@@ -15,7 +15,7 @@ const alone = { moments: 40, cures: 20 };
 
 /** What was found by instrument type and what was done about it, over all jobs that are not in the bin. */
 export function faultsAnswer(db: Database, { instrument, fault, limit }: FaultsQuery): FaultsAnswer {
-  const told = faultJobs(db, 'all');
+  const told = faultJobs(db);
   const wanted = instrument === '' ? told : told.filter(({ job }) => job.instrument === instrument);
   const faults = faultsOf(wanted, synonymsOf(db), fault === '' ? inList : alone, fault);
   return {
@@ -32,7 +32,7 @@ interface Noted {
   hasResult: boolean;
 }
 
-const faultJobs = whileUnchanged((db: Database, _: 'all'): FaultJob[] => {
+const faultJobs = whileUnchanged((db: Database): FaultJob[] => {
   const rows = db
     .select({ job: jobColumns, type: instruments.type })
     .from(jobs)

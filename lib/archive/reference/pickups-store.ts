@@ -6,11 +6,11 @@ import type { JobId, TraceId } from '@/shared/ids';
 import type { Reading } from '@/shared/readings';
 import type { CableLikeness, PickupsAnswer, PickupsQuery, TracedPickup } from '@/shared/reference';
 import type { WiringOutcome } from '@/shared/wiring';
+import { whileUnchanged } from '../ready-store';
 import { assignmentsOf, usesOf } from './assignments';
 import { askedKey, cableKey, likenessOf } from './cables';
 import { readColoursAsked } from './colours-asked';
 import { asReferenceJob, countedValues, jobColumns } from './jobs-store';
-import { whileUnchanged } from './kept-store';
 import { type Said, saidOfPickups } from './said-store';
 import { firstMomentOf, tracedOf } from './traced';
 
@@ -25,7 +25,7 @@ interface Listed {
 
 /** Every pickup that was traced, or those whose cables are like the one in the hand. */
 export function pickupsAnswer(db: Database, query: PickupsQuery): PickupsAnswer {
-  const rows = traceRows(db, 'all');
+  const rows = traceRows(db);
   const ofType = rows.filter(({ type }) => query.instrument === '' || type === query.instrument);
   const asked = query.colours === '' ? null : readColoursAsked(query.colours);
   const listed = asked === null ? ofType.map((row) => ({ row, likeness: null })) : likeCables(ofType, asked);
@@ -45,7 +45,7 @@ export function pickupsAnswer(db: Database, query: PickupsQuery): PickupsAnswer 
   };
 }
 
-const traceRows = whileUnchanged((db: Database, _: 'all') =>
+const traceRows = whileUnchanged((db: Database) =>
   db
     .select({ trace: traces, job: jobColumns, type: instruments.type })
     .from(traces)

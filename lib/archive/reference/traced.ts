@@ -4,6 +4,7 @@ import { DomainError } from '@/shared/problem';
 import type { Reading } from '@/shared/readings';
 import type { TracedCoil } from '@/shared/reference';
 import type { Coil, TraceAnalysis, TraceInput, WiringBasis } from '@/shared/wiring';
+import { Memory } from '../memory';
 
 /** From the surest to the least sure. */
 const order: readonly WiringBasis[] = ['measured', 'implied', 'stated', 'assumed'];
@@ -41,18 +42,11 @@ export function tracedOf(
   }
 }
 
-const longestMemory = 2000;
-const analyses = new Map<string, TraceAnalysis>();
-
 /** Thinking a worksheet through takes about a millisecond, and its readings seldom change afterwards. */
+const analyses = new Memory<TraceAnalysis>(2000);
+
 function analysed(trace: TraceInput): TraceAnalysis {
-  const key = JSON.stringify(trace);
-  const known = analyses.get(key);
-  if (known) return known;
-  if (analyses.size >= longestMemory) analyses.clear();
-  const analysis = analyseTrace(trace);
-  analyses.set(key, analysis);
-  return analysis;
+  return analyses.of(JSON.stringify(trace), () => analyseTrace(trace));
 }
 
 /** A worksheet has no moment of its own: it begins with its first reading on film. */

@@ -4,6 +4,7 @@ import { simpleWords } from '../lexicon/simple-words';
 import { stemOf } from '../lexicon/stem';
 import { bookWith, joined, type OwnSynonym, tradeBook, tradeConcepts } from '../lexicon/trade';
 import { plainThings, troubleLines } from '../lexicon/troubles';
+import { memoryByWords } from '../memory';
 
 /** A word of the trade in a text, with the way it was written there. */
 export interface WordSaid {
@@ -70,22 +71,15 @@ function nameOf(word: string, said: readonly string[]): string | null {
 /** What a fault or a cure is called however it was written; null where the shop's own way of writing serves best. */
 export const calledAs = (word: string): string | null => names.get(word) ?? null;
 
-const longestMemory = 50_000;
-const memory = new WeakMap<readonly OwnSynonym[], Map<string, readonly WordSaid[]>>();
+/** Texts say the same again and again. */
+const memoryOf = memoryByWords<readonly WordSaid[]>(50_000);
 
 /**
- * The words of the trade in a text, each once. Texts say the same again and again, so they are remembered.
+ * The words of the trade in a text, each once.
  * @param own the repairer's own words: always the same list while it is not changed
  */
 export function tradeWordsOf(text: string, own: readonly OwnSynonym[]): readonly WordSaid[] {
-  const known = memory.get(own) ?? new Map<string, readonly WordSaid[]>();
-  memory.set(own, known);
-  const before = known.get(text);
-  if (before) return before;
-  if (known.size >= longestMemory) known.clear();
-  const words = readWords(text, own);
-  known.set(text, words);
-  return words;
+  return memoryOf(own).of(text, () => readWords(text, own));
 }
 
 function readWords(text: string, own: readonly OwnSynonym[]): WordSaid[] {
