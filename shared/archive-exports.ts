@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { findableKindSchema } from './archive';
+import { filterFields, hasKindOfRange, rangeRule } from './archive';
 import { findingSchema } from './cut';
 import { daySchema } from './days';
 import { jobIdSchema } from './ids';
@@ -16,22 +16,10 @@ const ticketsSchema = z
   .transform((text) => text.split(',').filter(Boolean).map(Number));
 
 const chosen = {
-  instrument: z.string().max(60).optional(),
-  /** Jobs that hold a thing, or a marker, of this kind. */
-  kind: z.union([findableKindSchema, markerKindSchema]).optional(),
-  basis: basisSchema.optional(),
-  from: daySchema.optional(),
-  to: daySchema.optional(),
-  /** Jobs with a reading of this kind, and within `low` to `high` in its base unit. */
-  reading: readingKindIdSchema.optional(),
-  low: z.coerce.number().optional(),
-  high: z.coerce.number().optional(),
+  ...filterFields,
   /** Jobs that are left out by hand. */
   without: ticketsSchema,
 };
-const hasKindOfRange = ({ reading, low, high }: { [key in 'reading' | 'low' | 'high']?: unknown }) =>
-  reading !== undefined || (low === undefined && high === undefined);
-const rangeRule = { path: ['reading'], error: 'Name the kind of reading that the range is of.' };
 
 /** The part of the archive that is to go out. */
 export const giveOutQuerySchema = z.strictObject(chosen).refine(hasKindOfRange, rangeRule);

@@ -21,6 +21,25 @@ export const findableKinds = [
 export const findableKindSchema = z.enum(findableKinds);
 export type FindableKind = z.infer<typeof findableKindSchema>;
 
+/** What jobs are chosen by. `from` and `to` are days. */
+export const filterFields = {
+  instrument: z.string().max(60).optional(),
+  /** A kind of thing found, or of marker. */
+  kind: z.union([findableKindSchema, markerKindSchema]).optional(),
+  basis: basisSchema.optional(),
+  from: daySchema.optional(),
+  to: daySchema.optional(),
+  /** Jobs with a reading of this kind, and within `low` to `high` in its base unit (ohms, metres, …). */
+  reading: readingKindIdSchema.optional(),
+  low: z.coerce.number().optional(),
+  high: z.coerce.number().optional(),
+};
+
+/** A range says nothing without the kind of reading that it is of. */
+export const hasKindOfRange = ({ reading, low, high }: { [key in 'reading' | 'low' | 'high']?: unknown }) =>
+  reading !== undefined || (low === undefined && high === undefined);
+export const rangeRule = { path: ['reading'], error: 'Name the kind of reading that the range is of.' };
+
 /** A question with its filters: the address of the page, so that it can be kept and shared. */
 export const archiveQuerySchema = z
   .strictObject({
@@ -29,17 +48,8 @@ export const archiveQuerySchema = z
       .string()
       .default('')
       .transform((text) => text.slice(0, 2000)),
-    instrument: z.string().max(60).optional(),
-    /** A kind of thing found, or of marker. */
-    kind: z.union([findableKindSchema, markerKindSchema]).optional(),
+    ...filterFields,
     client: clientIdSchema.optional(),
-    basis: basisSchema.optional(),
-    from: daySchema.optional(),
-    to: daySchema.optional(),
-    /** Jobs with a reading of this kind, and within `low` to `high` in its base unit (ohms, metres, …). */
-    reading: readingKindIdSchema.optional(),
-    low: z.coerce.number().optional(),
-    high: z.coerce.number().optional(),
     /** The day that "last spring" is counted from; the bench machine's own where it is not given. */
     today: daySchema.optional(),
     /** Parts of the question that were taken away, by their ids, parted by commas. */
@@ -48,10 +58,7 @@ export const archiveQuerySchema = z
     /** Goes on after this answer's `next`. */
     after: z.string().max(200).optional(),
   })
-  .refine(({ reading, low, high }) => reading !== undefined || (low === undefined && high === undefined), {
-    path: ['reading'],
-    error: 'Name the kind of reading that the range is of.',
-  });
+  .refine(hasKindOfRange, rangeRule);
 export type ArchiveQuery = z.infer<typeof archiveQuerySchema>;
 
 /** One thing that was understood from the question. Taking it away asks without it. */

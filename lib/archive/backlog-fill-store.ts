@@ -1,10 +1,10 @@
 import { readFileSync, realpathSync, statSync } from 'node:fs';
-import { basename, dirname, join, sep } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { and, eq } from 'drizzle-orm';
 import type { Database } from '@/db/open';
 import { changes, jobs, recordings, takes } from '@/db/schema';
 import { addTake } from '@/lib/film/store';
-import { placeOf, recordingAt } from '@/lib/media/store';
+import { liesIn, placeOf, recordingAt } from '@/lib/media/store';
 import { readCaptions } from '@/lib/narration';
 import { replaceLines } from '@/lib/narration/store';
 import { noteAtLeisure } from '@/lib/tasks/store';
@@ -158,7 +158,7 @@ function linesBeside(
 function captionsAt(path: string, top: string): Uint8Array {
   try {
     const real = realpathSync(path);
-    if (!real.startsWith(top.endsWith(sep) ? top : top + sep))
+    if (!liesIn(top, real))
       throw new DomainError(
         'forbidden',
         'The captions lead out of the folder.',

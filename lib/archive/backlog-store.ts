@@ -5,6 +5,7 @@ import { ChangedSinceError, undoChange } from '@/db/changes';
 import { newId } from '@/db/ids';
 import type { Database } from '@/db/open';
 import { backlogResults, backlogs, changes, folders, jobs } from '@/db/schema';
+import { liesIn } from '@/lib/media/store';
 import { enqueueWorkshopTask, getTask, type OwnRunners } from '@/lib/tasks/store';
 import { deleteJob } from '@/lib/work/store';
 import {
@@ -193,7 +194,7 @@ function folderInside(db: Database, folderId: FolderId, under: string): string {
   if (!folder) throw new DomainError('not-found', 'There is no such recordings folder.', 'Name it first.');
   const real = realFolder(join(folder.path, under));
   if (real === folder.path) return '';
-  if (!real?.startsWith(folder.path.endsWith(sep) ? folder.path : folder.path + sep))
+  if (real === null || !liesIn(folder.path, real))
     throw new DomainError(
       'not-found',
       'There is no such folder inside the recordings folder.',

@@ -1,5 +1,6 @@
 import type { Database } from '@/db/open';
 import { kindOf } from '@/lib/readings';
+import { momentOf } from '@/shared/moments';
 import {
   type Listed,
   type Look,
@@ -209,9 +210,8 @@ function placed(db: Database, pool: Pool, jobs: readonly number[]): Gathered['jo
   const placedThing = ({ id, kind, met }: RawHit): Hit | undefined => {
     const thing = things.get(id);
     if (!thing) return undefined;
-    const { recordId, takeId, ms, markerKind, basis } = thing;
-    const place = takeId !== null && ms !== null ? { takeId, ms } : null;
-    return { id, kind, met, recordId, markerKind, basis, place };
+    const { recordId, markerKind, basis } = thing;
+    return { id, kind, met, recordId, markerKind, basis, place: momentOf(thing) };
   };
   const place = (hit: RawHit) => (hit.kind === 'narration' ? placedSaid(hit) : placedThing(hit)) ?? [];
   return raw.map(({ job, hits }) => ({ job, hits: hits.flatMap(place) }));

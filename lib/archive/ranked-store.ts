@@ -1,7 +1,7 @@
 import { count, eq, inArray, isNull } from 'drizzle-orm';
 import type { Database } from '@/db/open';
 import { instruments, jobs } from '@/db/schema';
-import { dayOf } from '@/lib/work';
+import { dayOfJob } from '@/lib/work';
 import type { ArchiveQuery } from '@/shared/archive';
 import type { ClientId } from '@/shared/ids';
 import type { Shown } from './found-store';
@@ -219,10 +219,7 @@ interface Brief {
 function briefsOf(db: Database, numbers: readonly number[]): Map<number, Brief> {
   const rows = statements(db).briefs.all({ numbers: JSON.stringify(numbers) });
   return new Map(
-    rows.map(({ number, type, clientId, receivedOn, createdAt }) => [
-      number,
-      { type, clientId, day: receivedOn ?? dayOf(createdAt) },
-    ]),
+    rows.map(({ number, type, clientId, ...job }) => [number, { type, clientId, day: dayOfJob(job) }]),
   );
 }
 

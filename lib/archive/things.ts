@@ -1,12 +1,13 @@
 import type { Film } from '@/lib/film';
 import { kindOf, sayReading } from '@/lib/readings';
+import { sameSubject } from '@/lib/wiring';
 import type { FindableKind } from '@/shared/archive';
 import type { Claim } from '@/shared/claims';
 import type { Client } from '@/shared/clients';
 import type { TakeId } from '@/shared/ids';
 import type { Instrument, Job } from '@/shared/jobs';
 import type { Marker, MarkerKind } from '@/shared/markers';
-import type { FilmMoment } from '@/shared/moments';
+import { type FilmMoment, momentOf } from '@/shared/moments';
 import type { Basis, Reading, ReadingKindId } from '@/shared/readings';
 import type { OutcomeRecord, WorksheetRecord } from '@/shared/traces';
 import type { Part, WorkItem } from '@/shared/work';
@@ -105,13 +106,13 @@ function markerThing({ id, kind, title, note, takeId, ms }: Marker): Thing {
 }
 
 function readingThing(reading: Reading): Thing {
-  const { id, takeId, ms, kind, basis, baseValue, note } = reading;
+  const { id, kind, basis, baseValue, note } = reading;
   const title = sayReading(reading);
   return {
     ...plain,
     kind: 'reading',
     recordId: id,
-    moment: takeId !== null && ms !== null ? { takeId, ms } : null,
+    moment: momentOf(reading),
     title,
     texts: words([title, kindOf(kind).label, note]),
     basis,
@@ -135,31 +136,21 @@ function traceThing(trace: WorksheetRecord, readings: readonly Reading[]): Thing
   };
 }
 
-/** A worksheet has no moment of its own: it begins with its first reading. */
-function firstMomentOf(subject: string, readings: readonly Reading[]): FilmMoment | null {
+/** A worksheet has no moment of its own: it begins with its first reading on film. */
+export function firstMomentOf(subject: string, readings: readonly Reading[]): FilmMoment | null {
   const own = readings.find((each) => each.takeId !== null && sameSubject(each.subject, subject));
-  return own && own.takeId !== null && own.ms !== null ? { takeId: own.takeId, ms: own.ms } : null;
+  return own ? momentOf(own) : null;
 }
 
-/** "Neck pickup" and "neck" are one. */
-export function sameSubject(one: string, other: string): boolean {
-  const bare = (subject: string) =>
-    subject
-      .toLowerCase()
-      .replace(/\bpickup\b/g, '')
-      .replace(/\s+/g, ' ')
-      .trim();
-  return bare(one) === bare(other);
-}
-
-function jointThing({ id, takeId, ms, outcome }: OutcomeRecord): Thing {
+function jointThing(joint: OutcomeRecord): Thing {
+  const { id, outcome } = joint;
   const title = `${outcome.subject}: ${outcome.title}`;
   const lines = outcome.lines.map(({ role, ends, goesTo }) => `${role}: ${ends.join(' + ')} ${goesTo}`);
   return {
     ...plain,
     kind: 'joint',
     recordId: id,
-    moment: takeId !== null && ms !== null ? { takeId, ms } : null,
+    moment: momentOf(joint),
     title,
     texts: words([title, ...lines]),
     basis: outcome.basis,

@@ -14,7 +14,7 @@ import {
 } from '@/db/schema';
 import { layOut } from '@/lib/film';
 import { onClock, takesOfJobs } from '@/lib/film/store';
-import { dayOf } from '@/lib/work';
+import { dayOf, dayOfJob } from '@/lib/work';
 import type { JobId, MarkerId, ReadingId, TakeId } from '@/shared/ids';
 import type { Take } from '@/shared/takes';
 import { listed, readyOnce } from './ready-store';
@@ -47,29 +47,28 @@ export function toldJobs(db: Database, ids: readonly JobId[], only?: Only): Map<
       rows.map(({ instrument }) => instrument.id),
     ),
   };
-  return new Map(
-    rows.map(({ job, instrument, client }) => [
-      job.id,
-      {
-        job: { ...job, receivedOn: receivedOn(job) },
-        instrument,
-        client,
-        takes: (takes.get(job.id) ?? []).map((take) => ({
-          id: take.id,
-          day: filmedOn(take, receivedOn(job)),
-          hasPicture: take.stills.length > 0,
-        })),
-        film: layOut((takes.get(job.id) ?? []).map(onClock)),
-        markers: record.markers.get(job.id) ?? [],
-        readings: record.readings.get(job.id) ?? [],
-        traces: record.traces.get(job.id) ?? [],
-        outcomes: record.outcomes.get(job.id) ?? [],
-        work: record.work.get(job.id) ?? [],
-        parts: record.parts.get(job.id) ?? [],
-        claims: record.claims.get(job.id) ?? [],
-      },
-    ]),
-  );
+  const told = ({ job, instrument, client }: (typeof rows)[number]): ToldJob => {
+    const filmed = takes.get(job.id) ?? [];
+    return {
+      job: { ...job, receivedOn: dayOfJob(job) },
+      instrument,
+      client,
+      takes: filmed.map((take) => ({
+        id: take.id,
+        day: filmedOn(take, dayOfJob(job)),
+        hasPicture: take.stills.length > 0,
+      })),
+      film: layOut(filmed.map(onClock)),
+      markers: record.markers.get(job.id) ?? [],
+      readings: record.readings.get(job.id) ?? [],
+      traces: record.traces.get(job.id) ?? [],
+      outcomes: record.outcomes.get(job.id) ?? [],
+      work: record.work.get(job.id) ?? [],
+      parts: record.parts.get(job.id) ?? [],
+      claims: record.claims.get(job.id) ?? [],
+    };
+  };
+  return new Map(rows.map((row) => [row.job.id, told(row)]));
 }
 
 function byJob<R extends { jobId: JobId }>(rows: readonly R[]): Map<JobId, R[]> {
@@ -121,13 +120,7 @@ export function toldTake(
     .get(jobId)
     ?.find(({ id }) => id === takeId);
   if (!row || !take) return null;
-  return { number: row.job.number, type: row.type, day: filmedOn(take, receivedOn(row.job)) };
-}
-
-type JobRow = typeof jobs.$inferSelect;
-
-function receivedOn(job: Pick<JobRow, 'receivedOn' | 'createdAt'>): string {
-  return job.receivedOn ?? dayOf(job.createdAt);
+  return { number: row.job.number, type: row.type, day: filmedOn(take, dayOfJob(row.job)) };
 }
 
 function filmedOn({ recordedAt }: Take, received: string): string {

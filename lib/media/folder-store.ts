@@ -92,6 +92,11 @@ export interface Place {
   absolutePath: string;
 }
 
+/** Whether a whole path lies below a whole folder's, by their letters: links are to be resolved before. */
+export function liesIn(folderPath: string, absolutePath: string): boolean {
+  return absolutePath.startsWith(folderPath.endsWith(sep) ? folderPath : folderPath + sep);
+}
+
 /** Finds the recordings folder that really holds a file, links resolved. Throws where none does. */
 export function placeOf(db: Database, wanted: string): Place {
   if (!isAbsolute(wanted)) {
@@ -106,7 +111,7 @@ export function placeOf(db: Database, wanted: string): Place {
     .select()
     .from(folders)
     .all()
-    .filter((folder) => absolutePath.startsWith(folder.path.endsWith(sep) ? folder.path : folder.path + sep))
+    .filter((folder) => liesIn(folder.path, absolutePath))
     .sort((a, b) => b.path.length - a.path.length)[0];
   if (!holder) {
     throw new DomainError(
@@ -122,7 +127,7 @@ export function placeOf(db: Database, wanted: string): Place {
 /** The whole path of a recording, checked again at each use: it must still lie in its folder. */
 export function openablePath(folderPath: string, path: string): string {
   const absolutePath = realFile(join(folderPath, path));
-  if (!absolutePath.startsWith(folderPath.endsWith(sep) ? folderPath : folderPath + sep)) {
+  if (!liesIn(folderPath, absolutePath)) {
     throw new DomainError(
       'forbidden',
       'The recording now leads out of its folder.',
@@ -198,7 +203,7 @@ async function fileAt(path: string, entry: Dirent, top: string): Promise<FoundFi
 
 function leadsInto(link: string, top: string): boolean {
   try {
-    return realpathSync(link).startsWith(top + sep);
+    return liesIn(top, realpathSync(link));
   } catch {
     return false; // A link to nothing.
   }

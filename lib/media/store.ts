@@ -1,4 +1,12 @@
-export { addFolder, forgetFolder, listFolders, placeOf, recordingsIn, setClockOffset } from './folder-store';
+export {
+  addFolder,
+  forgetFolder,
+  liesIn,
+  listFolders,
+  placeOf,
+  recordingsIn,
+  setClockOffset,
+} from './folder-store';
 export { isSpeechModelFile } from './model-store';
 export { exactStillOf, peaksFileOf, stripStillOf } from './picture-store';
 export {

@@ -19,6 +19,7 @@ import { layOut } from '@/lib/film';
 import { onClock, takesOf } from '@/lib/film/store';
 import { getJackView, getTraceView } from '@/lib/wiring/store';
 import type { JobId } from '@/shared/ids';
+import { momentOf } from '@/shared/moments';
 import type { Take } from '@/shared/takes';
 import type { LooseEndFacts } from './loose-ends';
 
@@ -79,7 +80,7 @@ function readingFacts(db: Database, jobId: JobId): LooseEndFacts['readings'] {
     .readings.all({ jobId })
     .map(({ id, takeId, ms, details, createdAt }) => ({
       id,
-      moment: takeId !== null && ms !== null ? { takeId, ms } : null,
+      moment: momentOf({ takeId, ms }),
       atJack: details.jack !== undefined,
       createdAt,
     }));

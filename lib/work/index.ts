@@ -1,5 +1,5 @@
 export { type ClaimGroup, groupClaims } from './claims';
-export { dayOf } from './days';
+export { dayOf, dayOfJob } from './days';
 export { findableText, folded, wordsOf } from './findable';
 export { refuseIfChanged } from './meanwhile';
 export { minorDigits, parsePrice, sayPrice } from './money';

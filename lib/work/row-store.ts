@@ -5,7 +5,7 @@ import { type clients, type instruments, jobs } from '@/db/schema';
 import type { Client } from '@/shared/clients';
 import type { JobId } from '@/shared/ids';
 import type { Instrument, Job } from '@/shared/jobs';
-import { dayOf } from './days';
+import { dayOfJob } from './days';
 
 export type JobRow = typeof jobs.$inferSelect;
 
@@ -17,7 +17,7 @@ export function jobRow(db: Database, id: JobId): JobRow {
 }
 
 export function asJob({ clientId: _, instrumentId: __, ...job }: JobRow): Job {
-  return { ...job, receivedOn: job.receivedOn ?? dayOf(job.createdAt) };
+  return { ...job, receivedOn: dayOfJob(job) };
 }
 
 export function asInstrument({ createdAt: _, ...instrument }: typeof instruments.$inferSelect): Instrument {

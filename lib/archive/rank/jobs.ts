@@ -1,5 +1,6 @@
 import type { ArchiveAnswer } from '@/shared/archive';
 import type { ClientId } from '@/shared/ids';
+import { countedValues } from '../counted';
 import { nearMs, type Ranked } from '../rank';
 import type { Hit } from './hits';
 
@@ -73,20 +74,12 @@ export function countsOf(jobs: readonly RankedJob[]): Pick<Filters, 'instruments
   clients: Omit<Filters['clients'][number], 'name'>[];
 } {
   return {
-    instruments: counted(jobs.map(({ type }) => type)),
-    kinds: counted(jobs.flatMap(({ kinds }) => kinds)),
-    bases: counted(jobs.flatMap(({ bases }) => bases)),
-    clients: counted(jobs.flatMap(({ clientId }) => clientId ?? [])).map(({ value, count }) => ({
+    instruments: countedValues(jobs.map(({ type }) => type)),
+    kinds: countedValues(jobs.flatMap(({ kinds }) => kinds)),
+    bases: countedValues(jobs.flatMap(({ bases }) => bases)),
+    clients: countedValues(jobs.flatMap(({ clientId }) => clientId ?? [])).map(({ value, count }) => ({
       id: value,
       count,
     })),
   };
-}
-
-function counted<T extends string>(values: readonly T[]): { value: T; count: number }[] {
-  const counts = new Map<T, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  return [...counts]
-    .map(([value, count]) => ({ value, count }))
-    .sort((a, b) => b.count - a.count || (a.value < b.value ? -1 : 1));
 }

@@ -4,10 +4,11 @@ import { claims, instruments, jobs, markers, parts, workItems } from '@/db/schem
 import type { JobId } from '@/shared/ids';
 import type { MarkerKind } from '@/shared/markers';
 import type { FaultsAnswer, FaultsQuery } from '@/shared/reference';
+import { countedValues } from '../counted';
 import { whileUnchanged } from '../ready-store';
 import { synonymsOf } from '../synonyms-store';
 import { type FaultJob, faultsOf, type Told } from './faults';
-import { asReferenceJob, countedValues, jobColumns } from './jobs-store';
+import { asReferenceJob, jobColumns } from './jobs-store';
 
 /** In the list of all faults, and of one alone. */
 const inList = { moments: 3, cures: 6 };

@@ -6,13 +6,15 @@ import type { JobId, TraceId } from '@/shared/ids';
 import type { Reading } from '@/shared/readings';
 import type { CableLikeness, PickupsAnswer, PickupsQuery, TracedPickup } from '@/shared/reference';
 import type { WiringOutcome } from '@/shared/wiring';
+import { countedValues } from '../counted';
 import { whileUnchanged } from '../ready-store';
+import { firstMomentOf } from '../things';
 import { assignmentsOf, usesOf } from './assignments';
 import { askedKey, cableKey, likenessOf } from './cables';
 import { readColoursAsked } from './colours-asked';
-import { asReferenceJob, countedValues, jobColumns } from './jobs-store';
+import { asReferenceJob, jobColumns } from './jobs-store';
 import { type Said, saidOfPickups } from './said-store';
-import { firstMomentOf, tracedOf } from './traced';
+import { tracedOf } from './traced';
 
 /** The newest cables of the very same colours: what they turned out to be is made of these. */
 const mostCompared = 100;
@@ -102,7 +104,7 @@ function pickupsOf(db: Database, listed: readonly Listed[]): Map<TraceId, Traced
       const pickup = {
         ...tracedOf(trace, own, expandedOhms),
         ...pickupFields(row, joined.get(trace.id), said.get(job.id)),
-        moment: firstMomentOf(trace, own),
+        moment: firstMomentOf(trace.subject, own),
         likeness,
       };
       return [trace.id, pickup];

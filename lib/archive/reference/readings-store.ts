@@ -2,7 +2,7 @@ import { and, count, desc, eq, inArray, isNotNull, isNull, ne, or, type SQL, sql
 import type { Database } from '@/db/open';
 import { instruments, jobs, readings } from '@/db/schema';
 import { kindOf, sayReading } from '@/lib/readings';
-import type { FilmMoment } from '@/shared/moments';
+import { momentOf } from '@/shared/moments';
 import type { Reading, ReadingKindId } from '@/shared/readings';
 import type { ReadingGroup, ReadingsAnswer, ReadingsQuery } from '@/shared/reference';
 import { whileUnchanged } from '../ready-store';
@@ -189,8 +189,4 @@ function writtenLike(alike: readonly Alike[]): (SQL | undefined)[] {
       ? isNull(readings.between)
       : or(isNull(readings.between), inArray(readings.between, ends)),
   ];
-}
-
-function momentOf({ takeId, ms }: Pick<Reading, 'takeId' | 'ms'>): FilmMoment | null {
-  return takeId !== null && ms !== null ? { takeId, ms } : null;
 }

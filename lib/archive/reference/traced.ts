@@ -1,5 +1,4 @@
-import { analyseTrace, sameSubject, traceOf, type Worksheet } from '@/lib/wiring';
-import type { FilmMoment } from '@/shared/moments';
+import { analyseTrace, traceOf, type Worksheet } from '@/lib/wiring';
 import { DomainError } from '@/shared/problem';
 import type { Reading } from '@/shared/readings';
 import type { TracedCoil } from '@/shared/reference';
@@ -47,14 +46,6 @@ const analyses = new Memory<TraceAnalysis>(2000);
 
 function analysed(trace: TraceInput): TraceAnalysis {
   return analyses.of(JSON.stringify(trace), () => analyseTrace(trace));
-}
-
-/** A worksheet has no moment of its own: it begins with its first reading on film. */
-export function firstMomentOf(sheet: Worksheet, readings: readonly Reading[]): FilmMoment | null {
-  const own = readings.find(
-    (reading) => reading.takeId !== null && sameSubject(reading.subject, sheet.subject),
-  );
-  return own && own.takeId !== null && own.ms !== null ? { takeId: own.takeId, ms: own.ms } : null;
 }
 
 function asTraced({ conductors, coils, complete }: TraceAnalysis, trace: TraceInput): Traced {
