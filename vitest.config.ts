@@ -35,6 +35,7 @@ export default defineConfig({
         test: {
           name: 'app',
           include: ['tests/http/**/*.test.ts', 'tests/browser/**/*.test.ts'],
+          isolate: false,
           testTimeout: 120_000,
           hookTimeout: 240_000,
           // A busy machine takes its time; what never comes about still fails.
