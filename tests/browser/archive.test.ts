@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { archiveAnswerSchema } from '@/shared/archive';
 import { type App, launchBrowser, startApp } from '../app';
 import { ask, makeJob, settled, until } from '../http/client';
-import { closeSheet, expectAccessible, expectNoSidewaysScroll, openPage, sizes } from './page';
+import { closeSheet, expectAccessible, expectNoSidewaysScroll, openPage, sizes, untilLive } from './page';
 
 let app: App;
 let browser: Browser;
@@ -30,7 +30,10 @@ const playButton = () =>
     .getByRole('button', { name: /^Play from/ })
     .first();
 const query = () => new URL(page.url()).searchParams;
-const open = (search: string) => page.goto(`${app.url}/archive?${search}`);
+async function open(search: string): Promise<void> {
+  await page.goto(`${app.url}/archive?${search}`);
+  await untilLive(box());
+}
 
 /** Asks the route what the page must show. */
 async function asked(search: string) {
@@ -81,7 +84,7 @@ describe('an archive without a job', () => {
 
 describe('a question', () => {
   it('is asked as it is typed, and its address is the question', async () => {
-    await page.goto(`${app.url}/archive`);
+    await open('');
     await expectAccessible(page);
     await page.keyboard.press('/');
     await page.keyboard.type('8.1k neck');
@@ -288,8 +291,7 @@ it('keeps a question, asks it again, and takes it off with a way back', async ()
 });
 
 it('is asked, narrowed, played and opened by keyboard only', async () => {
-  await page.goto(`${app.url}/archive`);
-  await box().waitFor();
+  await open('');
   await page.keyboard.press('/');
   await page.keyboard.type('8.1k neck');
   await page.keyboard.press('Enter');
@@ -317,7 +319,6 @@ it('fits a phone, light and dark, and is narrowed there behind one button', asyn
     await page.emulateMedia({ colorScheme });
     for (const search of ['', 'q=8.1k+neck+hot+sodler']) {
       await open(search);
-      await box().waitFor();
       await expectNoSidewaysScroll(page);
       await expectAccessible(page);
     }
@@ -343,7 +344,9 @@ describe('the settings of the archive', () => {
   it('keep the hemisphere and a word of one’s own, with a way back', async () => {
     await page.goto(`${app.url}/settings`);
     const archive = page.getByRole('region', { name: 'Archive' });
-    await archive.getByRole('combobox', { name: 'Hemisphere' }).selectOption('south');
+    const hemisphere = archive.getByRole('combobox', { name: 'Hemisphere' });
+    await untilLive(hemisphere);
+    await hemisphere.selectOption('south');
     await expect
       .poll(async () => (await ask(app, 'GET', '/api/archive/calendar')).body)
       .toEqual({ hemisphere: 'south', firstDayOfWeek: 1 });

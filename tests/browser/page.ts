@@ -1,5 +1,5 @@
 import AxeBuilder from '@axe-core/playwright';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 
 export const sizes = {
@@ -38,6 +38,15 @@ export async function openPage(
   });
   await page.goto(url);
   return { page, context, troubles };
+}
+
+/** What is written or pressed before the page's script has taken an element over is lost: React marks those it has. */
+export async function untilLive(wanted: Locator): Promise<void> {
+  await expect
+    .poll(() =>
+      wanted.evaluate((element) => Object.keys(element).some((key) => key.startsWith('__reactProps'))),
+    )
+    .toBe(true);
 }
 
 /** Outside check: axe-core, an independent accessibility checker, with its WCAG 2.2 A and AA rules. */

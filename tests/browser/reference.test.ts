@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type App, launchBrowser, startApp } from '../app';
 import { ask, makeJob } from '../http/client';
-import { expectAccessible, expectNoSidewaysScroll, openPage, sizes } from './page';
+import { expectAccessible, expectNoSidewaysScroll, openPage, sizes, untilLive } from './page';
 
 let app: App;
 let browser: Browser;
@@ -46,6 +46,7 @@ describe('the shop’s own reference', () => {
     ]);
     for (const ohms of ['7.9k', '8.1k', '8.2k', '8.3k']) await trace(`Hums, ${ohms}`, [`neck ${ohms}`]);
     await page.goto(app.url + there);
+    await untilLive(page.getByLabel('Colours in the hand'));
     await page.getByLabel('Colours in the hand').focus();
     await page.keyboard.type('bare r w g b');
     await page.keyboard.press('Enter');
