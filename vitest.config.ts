@@ -14,7 +14,7 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/media/**', 'tests/http/**', 'tests/browser/**'],
-          // No test here replaces a module: read once by each worker, they save more time than the tests take.
+          // No test here replaces a module, so each worker reads them once: that saves more than a minute.
           isolate: false,
           testTimeout: 30_000,
         },

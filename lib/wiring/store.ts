@@ -13,6 +13,7 @@ import {
   type TraceId,
   traceIdSchema,
 } from '@/shared/ids';
+import { momentOf } from '@/shared/moments';
 import { DomainError } from '@/shared/problem';
 import type {
   NewOutcome,
@@ -124,7 +125,7 @@ export function addOutcome(
   }
   const { takeId, ms } = wanted;
   if (takeId !== null && ms !== null) momentInJob(db, worksheet.jobId, takeId, ms);
-  const moment = takeId !== null && ms !== null ? { takeId, ms } : undefined;
+  const moment = momentOf(wanted) ?? undefined;
   const outcome = recordOutcome({
     subject: worksheet.subject,
     plan,

@@ -9,7 +9,7 @@ import { z } from 'zod';
 import { type App, launchBrowser, startApp } from '../app';
 import { getJob, makeJob, settled, until } from '../http/client';
 import { makeRecording } from '../recordings';
-import { expectAccessible, expectNoSidewaysScroll, openPage, type sizes } from './page';
+import { expectAccessible, expectNoSidewaysScroll, openPage, type sizes, untilLive } from './page';
 
 let app: App;
 let browser: Browser;
@@ -69,10 +69,10 @@ async function openSend(jobId: string, size: keyof typeof sizes = 'phone') {
   return openPage(browser, `${app.url}/send?job=${jobId}`, size);
 }
 
-/** The page is only alive once it has been hydrated: a file picked before would be lost. */
 async function pick(page: Page, path: string): Promise<void> {
-  await page.waitForLoadState('networkidle');
-  await page.getByLabel('Pick a recording').setInputFiles(path);
+  const field = page.getByLabel('Pick a recording');
+  await untilLive(field);
+  await field.setInputFiles(path);
   await page.getByRole('heading', { name: 'Prepare and send' }).waitFor();
 }
 
